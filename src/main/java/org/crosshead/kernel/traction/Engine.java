@@ -1,0 +1,29 @@
+package org.crosshead.kernel.traction;
+
+/** One engine as its crew works it. Immutable: the state is handed in and out. */
+public interface Engine {
+
+    /** Returns the figures that the engine was built from. */
+    LocomotiveParameters parameters();
+
+    /**
+     * Returns the pull at the rim.
+     *
+     * @param speedMps from 0 to half as much again as the greatest speed of the class
+     */
+    Pull pull(EngineState state, Controls controls, double speedMps, RailState rail);
+
+    /**
+     * Returns the state after steam was taken, coal put on and water fed for a while. Pressure stops at the safety valves.
+     *
+     * @param steamKgPerS taken by the cylinders; what auxiliaries take is added inside
+     * @param durationS from 0 to 60
+     */
+    EngineState after(EngineState state, double steamKgPerS, Firing firing, double durationS);
+
+    /** Returns the greatest rate at which this boiler and grate can make steam at this pressure, kg/s. */
+    double evaporationMaxKgPerS(double pressurePa);
+
+    /** Returns the coal rate that makes this much steam for good at this pressure, at most the grate's greatest rate, kg/s. */
+    double coalForSteamKgPerS(double steamKgPerS, double pressurePa);
+}

@@ -1,0 +1,11 @@
+package org.crosshead.kernel.traction;
+
+/** Which part rules the pull. */
+public enum LimitedBy {
+    /** The cylinders give no more at these handles. */
+    CYLINDER,
+    /** The boiler can't keep up steam for more: held for long, the pressure falls. */
+    BOILER,
+    /** The wheels would slip. */
+    RAIL
+}
