@@ -1,0 +1,5 @@
+/** Draws diagrams as SVG; the only place that knows the charting library. */
+@NullMarked
+package org.crosshead.diagram;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,11 @@
+package org.crosshead.platform;
+
+/** Where a stored figure came from. */
+public enum Origin {
+    SURVEYED,
+    PUBLISHED,
+    MAKERS,
+    /** Worked out by a stated rule; counts only once a person has accepted it. */
+    ESTIMATED,
+    UNKNOWN
+}
