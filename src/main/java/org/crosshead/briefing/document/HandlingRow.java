@@ -1,0 +1,37 @@
+package org.crosshead.briefing.document;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One point of the handling table.
+ *
+ * @param number counts from 1 in running order; stands in the black point on the strip
+ * @param action kind of action, message {@code action.<kind>} words it together with the controls
+ * @param forFireman true for a point in the fireman's column
+ * @param regulator after the action, from 0 to 1; null where the action does not touch it
+ * @param cutoff after the action, from 0 to 1; null where the action does not touch it
+ * @param speed speed expected there
+ * @param pressure boiler pressure expected there
+ * @param water share of the glass expected there, as per cent
+ * @param minuteOfRun minutes after the start
+ */
+public record HandlingRow(
+        int number,
+        Place place,
+        String action,
+        boolean forFireman,
+        @Nullable Double regulator,
+        @Nullable Double cutoff,
+        Phrase words,
+        Phrase reason,
+        Term speed,
+        Term pressure,
+        Term water,
+        double minuteOfRun,
+        List<Phrase> further) {
+
+    public HandlingRow {
+        further = List.copyOf(further);
+    }
+}
