@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Booked against forecast at one place.
  *
- * @param lateS seconds later than booked (negative: early) at arrival, or at passing
+ * @param late seconds later than booked (negative: early) at arrival, or at passing
  */
 public record TimeRow(
         Place place,
