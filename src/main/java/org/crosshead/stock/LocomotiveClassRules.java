@@ -1,0 +1,73 @@
+package org.crosshead.stock;
+
+import static org.crosshead.stock.StockProblem.refused;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.crosshead.stock.figure.ClassFigure;
+import org.crosshead.stock.figure.KnownFigures;
+
+/** Checks a class of engines: its texts, its figures one by one, and those that must agree with each other. */
+final class LocomotiveClassRules {
+
+    private static final Set<BrakeKind> TRAIN_BRAKES = EnumSet.of(BrakeKind.VACUUM, BrakeKind.AIR, BrakeKind.NONE);
+
+    private LocomotiveClassRules() {}
+
+    static List<StockProblem> problems(LocomotiveClassDraft draft, String reason) {
+        TextRules texts = TextRules.with(reason)
+                .code("code", draft.code())
+                .needed("name", draft.name(), TextRules.NAME_LENGTH_MAX)
+                .optional("description", draft.description(), TextRules.TEXT_LENGTH_MAX);
+        for (int i = 0; i < draft.notes().size(); i++) {
+            texts.needed("notes[" + i + "].text", draft.notes().get(i).text(), TextRules.TEXT_LENGTH_MAX);
+        }
+        List<StockProblem> problems = new ArrayList<>(texts.problems());
+        if (!TRAIN_BRAKES.contains(draft.trainBrake())) {
+            problems.add(refused("trainBrake", "train-brake"));
+        }
+        problems.addAll(FigureRules.problems(draft.figures(), ClassFigure::keyed));
+        problems.addAll(tender(draft));
+        problems.addAll(agreement(StoredFigures.stated(draft.figures())));
+        return problems;
+    }
+
+    private static List<StockProblem> tender(LocomotiveClassDraft draft) {
+        if (draft.tenderEngine()) {
+            return List.of();
+        }
+        return draft.figures().stream()
+                .filter(figure -> figure.value() != null)
+                .filter(figure -> ClassFigure.keyed(figure.key())
+                        .filter(ClassFigure::ofTender)
+                        .isPresent())
+                .map(figure -> refused("figures." + figure.key(), "no-tender"))
+                .toList();
+    }
+
+    /** Checks figures that bound each other; used for a class, and for a class with an engine's own figures in place. */
+    static List<StockProblem> agreement(KnownFigures known) {
+        List<StockProblem> problems = new ArrayList<>();
+        notAbove(known, ClassFigure.LEAST_CUTOFF, ClassFigure.FULL_GEAR_CUTOFF, "least-above-full")
+                .ifPresent(problems::add);
+        notAbove(known, ClassFigure.BOILER_WATER_LEAST, ClassFigure.BOILER_WATER_FULL, "water-least-above-full")
+                .ifPresent(problems::add);
+        notAbove(known, ClassFigure.ADHESIVE_WEIGHT, ClassFigure.ENGINE_WEIGHT, "adhesive-above-engine")
+                .ifPresent(problems::add);
+        notAbove(known, ClassFigure.TENDER_WEIGHT_EMPTY, ClassFigure.TENDER_WEIGHT_FULL, "tender-empty-above-full")
+                .ifPresent(problems::add);
+        notAbove(known, ClassFigure.COUPLED_AXLES, ClassFigure.AXLES, "coupled-above-axles")
+                .ifPresent(problems::add);
+        return problems;
+    }
+
+    private static Optional<StockProblem> notAbove(
+            KnownFigures known, ClassFigure lesser, ClassFigure greater, String code) {
+        return known.si(lesser)
+                .filter(less -> known.si(greater).filter(more -> less > more).isPresent())
+                .map(less -> refused("figures." + lesser.key(), code));
+    }
+}

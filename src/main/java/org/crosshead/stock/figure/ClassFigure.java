@@ -1,0 +1,104 @@
+package org.crosshead.stock.figure;
+
+import static org.crosshead.stock.figure.FigureUnit.*;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Every figure of a class of engines. An engine may have its own in place of its class's. */
+public enum ClassFigure implements FigureSpec {
+    CYLINDER_COUNT(Need.PULL, new Range(2, 4), COUNT),
+    CYLINDER_BORE(Need.PULL, new Range(6, 40), INCH, MILLIMETRE),
+    CYLINDER_STROKE(Need.PULL, new Range(8, 40), INCH, MILLIMETRE),
+    /** Diameter on the tread. */
+    DRIVING_WHEEL(Need.PULL, new Range(20, 100), INCH, FOOT, MILLIMETRE),
+    /** Above the atmosphere. */
+    BOILER_PRESSURE(Need.PULL, new Range(50, 315), PSI, BAR),
+    FULL_GEAR_CUTOFF(Need.PULL, new Range(40, 90), PER_CENT),
+    LEAST_CUTOFF(Need.PULL, new Range(5, 75), PER_CENT),
+    GRATE_AREA(Need.STEAM, new Range(4, 120), SQUARE_FOOT, SQUARE_METRE),
+    /** Tubes, flues and firebox, without the superheater. */
+    HEATING_SURFACE(Need.STEAM, new Range(80, 7000), SQUARE_FOOT, SQUARE_METRE),
+    /** 0 for none. */
+    SUPERHEATER_SURFACE(Need.STEAM, new Range(0, 4000), SQUARE_FOOT, SQUARE_METRE),
+    /** With the glass full. */
+    BOILER_WATER_FULL(Need.STEAM, new Range(80, 13_000), GALLON, KILOGRAM, POUND),
+    /** At the least level at which it may be worked. */
+    BOILER_WATER_LEAST(Need.STEAM, new Range(50, 13_000), GALLON, KILOGRAM, POUND),
+    COAL_CALORIFIC_VALUE(Need.STEAM, new Range(5_000, 15_800), BTU_PER_POUND, MEGAJOULE_PER_KILOGRAM),
+    INJECTOR_DELIVERY(Need.RECORD, new Range(100, 10_000), GALLONS_PER_HOUR, LITRES_PER_HOUR),
+    /** On the coupled wheels, in working order. */
+    ADHESIVE_WEIGHT(Need.ADHESION, new Range(3, 350), TON, TONNE),
+    /** In working order, without the tender. */
+    ENGINE_WEIGHT(Need.MASS, new Range(4, 350), TON, TONNE),
+    TENDER_WEIGHT_FULL(Need.MASS, new Range(3, 220), TON, TONNE),
+    TENDER_WEIGHT_EMPTY(Need.RECORD, new Range(2, 150), TON, TONNE),
+    COUPLED_AXLES(Need.ROAD, new Range(1, 8), COUNT),
+    /** Of engine and tender. */
+    AXLES(Need.ROAD, new Range(2, 24), COUNT),
+    MAX_AXLE_LOAD(Need.ROAD, new Range(1, 40), TON, TONNE),
+    /** Over buffers or couplings, engine and tender. */
+    LENGTH(Need.LENGTH, new Range(12, 160), FOOT, METRE),
+    TANK_CAPACITY(Need.WATER, new Range(50, 30_000), GALLON, CUBIC_METRE),
+    COAL_CAPACITY(Need.COAL, new Range(0.2, 50), TON, CWT, TONNE),
+    /** Over the crown sheet with the glass half full. */
+    CROWN_WATER(Need.RECORD, new Range(0.5, 24), INCH, MILLIMETRE),
+    /** Sum of the forces of all blocks on the engine's wheels, full application. */
+    ENGINE_BRAKE_FORCE(Need.BRAKE, new Range(0, 300), TON_FORCE, KILONEWTON, POUND_FORCE),
+    TENDER_BRAKE_FORCE(Need.BRAKE, new Range(0, 200), TON_FORCE, KILONEWTON, POUND_FORCE),
+    MAX_SPEED(Need.SPEED, new Range(5, 140), FigureUnit.MPH, KMH),
+    /** Least radius. */
+    MIN_CURVE(Need.ROAD, new Range(1, 40), CHAIN, METRE);
+
+    private final Need need;
+    // Immutable, but not so marked: a record of two numbers, and List.of.
+    @SuppressWarnings("ImmutableEnumChecker")
+    private final Range range;
+
+    @SuppressWarnings("ImmutableEnumChecker")
+    private final List<FigureUnit> units;
+
+    ClassFigure(Need need, Range range, FigureUnit... units) {
+        this.need = need;
+        this.range = range;
+        this.units = List.of(units);
+    }
+
+    @Override
+    public String key() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    @Override
+    public List<FigureUnit> units() {
+        return units;
+    }
+
+    @Override
+    public Range range() {
+        return range;
+    }
+
+    @Override
+    public Need need() {
+        return need;
+    }
+
+    /** Returns whether it belongs to a tender, so that a tank engine has none. */
+    public boolean ofTender() {
+        return this == TENDER_WEIGHT_FULL || this == TENDER_WEIGHT_EMPTY || this == TENDER_BRAKE_FORCE;
+    }
+
+    @Override
+    public Optional<EstimateRule> estimate() {
+        return ClassEstimates.of(this);
+    }
+
+    public static Optional<ClassFigure> keyed(String key) {
+        return Arrays.stream(values())
+                .filter(figure -> figure.key().equals(key))
+                .findFirst();
+    }
+}
