@@ -29,9 +29,12 @@ final class LocomotiveClassRules {
         if (!TRAIN_BRAKES.contains(draft.trainBrake())) {
             problems.add(refused("trainBrake", "train-brake"));
         }
-        problems.addAll(FigureRules.problems(draft.figures(), ClassFigure::keyed));
+        List<StockProblem> singly = FigureRules.problems(draft.figures(), ClassFigure::keyed);
+        problems.addAll(singly);
         problems.addAll(tender(draft));
-        problems.addAll(agreement(StoredFigures.stated(draft.figures())));
+        if (singly.isEmpty()) {
+            problems.addAll(agreement(StoredFigures.stated(draft.figures())));
+        }
         return problems;
     }
 
