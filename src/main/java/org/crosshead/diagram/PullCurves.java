@@ -1,0 +1,125 @@
+package org.crosshead.diagram;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.util.List;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.annotations.XYTextAnnotation;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.ui.TextAnchor;
+import org.jfree.data.xy.XYSeries;
+import org.jfree.data.xy.XYSeriesCollection;
+
+/** Pull at the rim against speed, for some cutoffs, with what boiler and rail allow. Lines differ by stroke, not by colour. */
+public final class PullCurves {
+
+    private static final int WIDTH = 720;
+    private static final int HEIGHT = 420;
+    private static final Color INK = new Color(0x1b1b1b);
+    private static final Color GRID = new Color(0xd0d0d0);
+    private static final Font LABEL = new Font(Font.SANS_SERIF, Font.PLAIN, 12);
+    private static final Font TICKS = new Font(Font.SANS_SERIF, Font.PLAIN, 13);
+    /** Room right of the last speed, for the labels that stand at the ends of the lines. */
+    private static final double LABEL_ROOM = 1.22;
+
+    private PullCurves() {}
+
+    /** What a line shows. */
+    public enum Line {
+        CUTOFF(new BasicStroke(1.4f)),
+        BOILER(new BasicStroke(3f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {10, 5}, 0)),
+        RAIL(new BasicStroke(2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {2, 4}, 0));
+
+        @SuppressWarnings("ImmutableEnumChecker") // a stroke can't change, but is not so marked
+        private final BasicStroke stroke;
+
+        Line(BasicStroke stroke) {
+            this.stroke = stroke;
+        }
+    }
+
+    /** A point of a line. */
+    public record Point(double speedMph, double pullLbf) {}
+
+    /**
+     * A line with the words that stand at its end.
+     *
+     * @param points by rising speed, at least one
+     */
+    public record Curve(String label, Line line, List<Point> points) {
+
+        public Curve {
+            points = List.copyOf(points);
+            if (points.isEmpty()) {
+                throw new IllegalArgumentException("points must have at least one point");
+            }
+        }
+    }
+
+    /** Words beside the axes, and those read out in place of the drawing. */
+    public record Words(String speed, String pull, String spoken) {}
+
+    /** Returns the drawing as an SVG element. */
+    public static String svg(List<Curve> curves, Words words) {
+        XYSeriesCollection series = new XYSeriesCollection();
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
+        XYPlot plot = new XYPlot(series, axis(words.speed()), axis(words.pull()), renderer);
+        for (int i = 0; i < curves.size(); i++) {
+            series.addSeries(series(i, curves.get(i)));
+            renderer.setSeriesPaint(i, INK);
+            renderer.setSeriesStroke(i, curves.get(i).line().stroke);
+            plot.addAnnotation(label(curves.get(i)));
+        }
+        ranges(plot, curves);
+        plot.setBackgroundPaint(Color.WHITE);
+        plot.setDomainGridlinePaint(GRID);
+        plot.setRangeGridlinePaint(GRID);
+        plot.setOutlineVisible(false);
+        JFreeChart chart = new JFreeChart(null, LABEL, plot, false);
+        chart.setBackgroundPaint(Color.WHITE);
+        return SvgDrawing.of(chart, WIDTH, HEIGHT, words.spoken());
+    }
+
+    private static void ranges(XYPlot plot, List<Curve> curves) {
+        double speedMax = curves.stream()
+                .flatMap(curve -> curve.points().stream())
+                .mapToDouble(Point::speedMph)
+                .max()
+                .orElse(1);
+        double pullMax = curves.stream()
+                .filter(curve -> curve.line() != Line.BOILER)
+                .flatMap(curve -> curve.points().stream())
+                .mapToDouble(Point::pullLbf)
+                .max()
+                .orElse(1);
+        plot.getDomainAxis().setRange(0, speedMax * LABEL_ROOM);
+        plot.getRangeAxis().setRange(0, pullMax * 1.05);
+    }
+
+    private static NumberAxis axis(String words) {
+        NumberAxis axis = new NumberAxis(words);
+        axis.setTickLabelFont(TICKS);
+        axis.setLabelFont(TICKS);
+        axis.setTickLabelPaint(INK);
+        axis.setLabelPaint(INK);
+        return axis;
+    }
+
+    private static XYSeries series(int number, Curve curve) {
+        XYSeries series = new XYSeries(number, false, true);
+        curve.points().forEach(point -> series.add(point.speedMph(), point.pullLbf()));
+        return series;
+    }
+
+    private static XYTextAnnotation label(Curve curve) {
+        Point end = curve.points().get(curve.points().size() - 1);
+        XYTextAnnotation label = new XYTextAnnotation(" " + curve.label(), end.speedMph(), end.pullLbf());
+        label.setFont(LABEL);
+        label.setPaint(INK);
+        label.setTextAnchor(TextAnchor.CENTER_LEFT);
+        return label;
+    }
+}
