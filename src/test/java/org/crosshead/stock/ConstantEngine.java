@@ -1,0 +1,38 @@
+package org.crosshead.stock;
+
+import org.crosshead.kernel.traction.Controls;
+import org.crosshead.kernel.traction.Engine;
+import org.crosshead.kernel.traction.EngineState;
+import org.crosshead.kernel.traction.Firing;
+import org.crosshead.kernel.traction.LimitedBy;
+import org.crosshead.kernel.traction.LocomotiveParameters;
+import org.crosshead.kernel.traction.Pull;
+import org.crosshead.kernel.traction.RailState;
+
+/** An engine of simple arithmetic, for tests: its cylinders give 100 kN in proportion to cutoff, its boiler keeps up 500 kW. */
+public record ConstantEngine(LocomotiveParameters parameters) implements Engine {
+
+    private static final double RAIL_N = 90_000;
+
+    @Override
+    public Pull pull(EngineState state, Controls controls, double speedMps, RailState rail) {
+        double cylinderN = 100_000 * controls.cutoff();
+        double boilerN = speedMps > 0 ? 500_000 / speedMps : Double.POSITIVE_INFINITY;
+        return new Pull(Math.min(cylinderN, RAIL_N), cylinderN, boilerN, RAIL_N, 1, LimitedBy.CYLINDER);
+    }
+
+    @Override
+    public EngineState after(EngineState state, double steamKgPerS, Firing firing, double durationS) {
+        return state;
+    }
+
+    @Override
+    public double evaporationMaxKgPerS(double pressurePa) {
+        return 2;
+    }
+
+    @Override
+    public double coalForSteamKgPerS(double steamKgPerS, double pressurePa) {
+        return steamKgPerS / 8;
+    }
+}
