@@ -21,9 +21,9 @@ final class TextRules {
         return new TextRules().needed("reason", reason, REASON_LENGTH_MAX);
     }
 
-    /** A code stands in addresses: letters, figures, full stop, hyphen and underscore, at most 40. */
+    /** A code stands in addresses: letters, figures, full stop, hyphen and underscore, at most 40, and not the address "new". */
     TextRules code(String field, String code) {
-        if (!CODE.matcher(code).matches()) {
+        if (!CODE.matcher(code).matches() || code.equals("new")) {
             problems.add(refused(field, "code", code));
         }
         return this;
