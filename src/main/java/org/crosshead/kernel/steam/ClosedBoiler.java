@@ -1,0 +1,104 @@
+package org.crosshead.kernel.steam;
+
+import org.crosshead.kernel.units.Check;
+
+/**
+ * Water, steam and metal of a closed boiler of known volume, all at one temperature. What is taken out, put in and heated changes
+ * the sums of mass and energy; pressure and water follow from them, so that a boiler lends steam when its pressure falls and wants
+ * it back afterwards. Pressures here are absolute.
+ *
+ * @param volumeM3 of water and steam together
+ * @param metalHeatJPerK heat that the metal at boiler temperature takes up
+ */
+public record ClosedBoiler(double volumeM3, double metalHeatJPerK) {
+
+    private static final int ROUNDS = 40;
+    private static final double CLOSE_PA = 0.1;
+    private static final SaturatedSteam STEAM = SaturatedSteam.table();
+
+    public ClosedBoiler {
+        Check.positive("volumeM3", volumeM3);
+        Check.notNegative("metalHeatJPerK", metalHeatJPerK);
+    }
+
+    /** What the boiler holds. */
+    public record Content(double pressurePa, double waterKg) {}
+
+    /** Sums of what the boiler holds, steam and metal included. */
+    public record Sums(double massKg, double energyJ) {
+
+        public Sums plus(double moreKg, double moreJ) {
+            return new Sums(massKg + moreKg, energyJ + moreJ);
+        }
+    }
+
+    public Sums sums(Content content) {
+        double p = content.pressurePa();
+        double steamKg = (volumeM3 - content.waterKg() * STEAM.waterVolume(p)) / STEAM.steamVolume(p);
+        return new Sums(
+                content.waterKg() + steamKg,
+                content.waterKg() * STEAM.waterEnergy(p)
+                        + steamKg * STEAM.steamEnergy(p)
+                        + metalHeatJPerK * STEAM.temperatureK(p));
+    }
+
+    /**
+     * Returns what sums of mass and energy come to; at most {@code pressureMaxPa}, above which the safety valves blow steam off.
+     * A boiler whose heat is used up stays at the least pressure of the steam table.
+     */
+    public Content content(Sums sums, double pressureMaxPa) {
+        if (energyAt(pressureMaxPa, sums.massKg()) <= sums.energyJ()) {
+            return blownOff(sums, pressureMaxPa);
+        }
+        double low = SaturatedSteam.PRESSURE_LEAST_PA;
+        double high = pressureMaxPa;
+        double lowMiss = energyAt(low, sums.massKg()) - sums.energyJ();
+        double highMiss = energyAt(high, sums.massKg()) - sums.energyJ();
+        if (lowMiss >= 0) {
+            return new Content(low, waterAt(low, sums.massKg()));
+        }
+        double p = high;
+        for (int i = 0; i < ROUNDS; i++) {
+            p = high - highMiss * (high - low) / (highMiss - lowMiss);
+            double miss = energyAt(p, sums.massKg()) - sums.energyJ();
+            boolean close = Math.abs(miss) * (high - low) < CLOSE_PA * (highMiss - lowMiss);
+            if (close) {
+                break;
+            }
+            if (miss > 0) {
+                high = p;
+                highMiss = miss;
+                lowMiss /= 2;
+            } else {
+                low = p;
+                lowMiss = miss;
+                highMiss /= 2;
+            }
+        }
+        return new Content(p, waterAt(p, sums.massKg()));
+    }
+
+    private Content blownOff(Sums sums, double p) {
+        double share = STEAM.waterVolume(p) / STEAM.steamVolume(p);
+        double metalJ = metalHeatJPerK * STEAM.temperatureK(p);
+        double steamIfEmptyKg = volumeM3 / STEAM.steamVolume(p);
+        // Mass lost is sums.massKg - water - steam; it carries the enthalpy of dry steam away.
+        double leftJ = sums.energyJ() - metalJ - sums.massKg() * STEAM.steamEnthalpy(p);
+        double perSteamJ = STEAM.steamEnergy(p) - STEAM.steamEnthalpy(p);
+        double perWaterJ = STEAM.waterEnergy(p) - STEAM.steamEnthalpy(p);
+        double waterKg = (leftJ - steamIfEmptyKg * perSteamJ) / (perWaterJ - share * perSteamJ);
+        return new Content(p, Math.max(0, waterKg));
+    }
+
+    private double energyAt(double p, double massKg) {
+        double waterKg = waterAt(p, massKg);
+        return waterKg * STEAM.waterEnergy(p)
+                + (massKg - waterKg) * STEAM.steamEnergy(p)
+                + metalHeatJPerK * STEAM.temperatureK(p);
+    }
+
+    private double waterAt(double p, double massKg) {
+        double steamVolume = STEAM.steamVolume(p);
+        return Math.max(0, (massKg * steamVolume - volumeM3) / (steamVolume - STEAM.waterVolume(p)));
+    }
+}

@@ -1,0 +1,183 @@
+package org.crosshead.kernel.traction;
+
+import org.crosshead.kernel.steam.ClosedBoiler;
+import org.crosshead.kernel.steam.SaturatedSteam;
+import org.crosshead.kernel.steam.Superheat;
+import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
+import org.crosshead.kernel.traction.LocomotiveParameters.Cylinders;
+import org.crosshead.kernel.units.Check;
+import org.crosshead.kernel.units.Units;
+
+/**
+ * A simple-expansion engine in its first form: mean pressure by cutoff, falling with piston speed; steam by the filling of the
+ * cylinders and what condenses there; a closed boiler heated by a fire that answers slowly; a rail that holds so much. The
+ * figures marked as estimates in docs/physics.md are this project's own.
+ */
+public final class SteamEngine implements Engine {
+
+    /** Chest pressure with the first valve only, as a share of boiler pressure: an estimate. */
+    static final double FIRST_VALVE_CHEST_SHARE = 0.7;
+
+    /** Time in which a fire comes to within a third of a change in firing: an estimate, minutes by common experience. */
+    static final double FIRE_LAG_S = 300;
+
+    private static final double STEP_LONGEST_S = 60;
+    /** Share of mean pressure lost at 1,000 ft/min of piston speed: estimates. */
+    private static final double WIRE_DRAWN_SHORT = 0.30;
+
+    private static final double WIRE_DRAWN_LONG = 0.15;
+    private static final double WIRE_DRAWN_FLOOR = 0.4;
+    private static final double WIRE_DRAWN_AT_FT_PER_MIN = 1_000;
+    /**
+     * Missing quantity of saturated steam: chosen so that the water rate at 25 to 35 per cent cutoff comes within 15 per cent of
+     * 24 to 27 lb for a horse-power hour (from memory). That leaves it below the 0.30 to 0.40 told of short cutoffs (from memory).
+     */
+    private static final double MISSING_SATURATED = 0.24;
+
+    private static final double MISSING_SATURATED_FALL = 0.10;
+    private static final double MISSING_SUPERHEATED = 0.05;
+    /** Share of the back stroke left when the exhaust closes: an estimate. */
+    private static final double COMPRESSION = 0.15;
+
+    private static final double BACK_PRESSURE_PA = 20e3;
+    private static final double SUPERHEAT_PER_SHARE_K = 600;
+    private static final double SUPERHEAT_MAX_K = 200;
+    private static final double STEAM_SPACE_SHARE = 0.3;
+    private static final double METAL_PER_WATER = 2;
+    private static final double IRON_J_PER_KG_K = 480;
+    /** Enthalpy of water from the tank at 15 C. */
+    private static final double FEED_J_PER_KG = 63e3;
+
+    private static final double EJECTOR_KG_PER_S = 0.02;
+
+    private final LocomotiveParameters parameters;
+    private final Superheat steam;
+    private final ClosedBoiler boiler;
+    private final Grate grate;
+    private final double strokeVolumeM3;
+
+    private SteamEngine(LocomotiveParameters parameters) {
+        this.parameters = parameters;
+        Boiler given = parameters.boiler();
+        double share = given.superheaterM2() / (given.superheaterM2() + given.heatingSurfaceM2());
+        steam = Superheat.of(Math.min(SUPERHEAT_MAX_K, SUPERHEAT_PER_SHARE_K * share));
+        double waterVolumeM3 = given.waterFullKg()
+                * SaturatedSteam.table().waterVolume(given.pressureMaxPa() + SaturatedSteam.ATMOSPHERE_PA);
+        boiler = new ClosedBoiler(
+                waterVolumeM3 * (1 + STEAM_SPACE_SHARE), METAL_PER_WATER * given.waterFullKg() * IRON_J_PER_KG_K);
+        grate = new Grate(given);
+        Cylinders cylinders = parameters.cylinders();
+        strokeVolumeM3 = Math.PI / 4 * cylinders.boreM() * cylinders.boreM() * cylinders.strokeM();
+    }
+
+    /** Returns the engine that these figures describe. */
+    public static SteamEngine of(LocomotiveParameters parameters) {
+        return new SteamEngine(parameters);
+    }
+
+    @Override
+    public LocomotiveParameters parameters() {
+        return parameters;
+    }
+
+    @Override
+    public Pull pull(EngineState state, Controls controls, double speedMps, RailState rail) {
+        Check.within("speedMps", speedMps, 0, 1.5 * parameters.speedMaxMps());
+        double railN = Adhesion.coefficient(rail, speedMps) * parameters.adhesiveMassKg() * Units.GRAVITY_MPS2;
+        double chestPa = state.pressurePa() * chestShare(controls.regulator());
+        double cutoff = Math.min(controls.cutoff(), parameters.valveGear().cutoffFull());
+        double share = MeanPressure.share(parameters.valveGear().family(), cutoff) * wireDrawn(speedMps);
+        double cylinderN = chestPa * share * parameters.cylinders().forcePerPressureM2();
+        if (cylinderN <= 0) {
+            return new Pull(0, 0, Double.POSITIVE_INFINITY, railN, 0, LimitedBy.CYLINDER);
+        }
+        double steamKgPerS = cylinderSteamKgPerS(chestPa * wireDrawn(speedMps), cutoff, speedMps);
+        double forceN = Math.min(cylinderN, railN);
+        double usedKgPerS = steamKgPerS * forceN / cylinderN;
+        double boilerN = steamKgPerS > 0
+                ? cylinderN * evaporationMaxKgPerS(state.pressurePa()) / steamKgPerS
+                : Double.POSITIVE_INFINITY;
+        return new Pull(forceN, cylinderN, boilerN, railN, usedKgPerS, limit(cylinderN, boilerN, railN));
+    }
+
+    @Override
+    public EngineState after(EngineState state, double steamKgPerS, Firing firing, double durationS) {
+        Check.within("durationS", durationS, 0, STEP_LONGEST_S);
+        double p = absolute(state.pressurePa());
+        double keptShare = Math.exp(-durationS / FIRE_LAG_S);
+        double newFireW = boilerShare(p) * grate.heatW(firing.coalKgPerS());
+        double fireW = newFireW + (state.fireW() - newFireW) * keptShare;
+        double heatJ = newFireW * durationS + (state.fireW() - newFireW) * FIRE_LAG_S * (1 - keptShare);
+        double takenKg = (steamKgPerS + EJECTOR_KG_PER_S) * durationS;
+        double fedKg = firing.feedKgPerS() * durationS;
+        ClosedBoiler.Sums sums = boiler.sums(new ClosedBoiler.Content(p, state.waterKg()))
+                .plus(
+                        fedKg - takenKg,
+                        heatJ
+                                + fedKg * FEED_J_PER_KG
+                                - takenKg * SaturatedSteam.table().steamEnthalpy(p));
+        ClosedBoiler.Content content =
+                boiler.content(sums, absolute(parameters.boiler().pressureMaxPa()));
+        return new EngineState(
+                Math.max(0, content.pressurePa() - SaturatedSteam.ATMOSPHERE_PA), content.waterKg(), fireW);
+    }
+
+    @Override
+    public double evaporationMaxKgPerS(double pressurePa) {
+        double perKgJ = steam.enthalpy(absolute(pressurePa)) - FEED_J_PER_KG;
+        double made = grate.heatW(grate.coalMaxKgPerS()) / perKgJ;
+        return Math.max(0, Math.min(made, grate.surfaceLimitKgPerS()) - EJECTOR_KG_PER_S);
+    }
+
+    @Override
+    public double coalForSteamKgPerS(double steamKgPerS, double pressurePa) {
+        double perKgJ = steam.enthalpy(absolute(pressurePa)) - FEED_J_PER_KG;
+        return grate.coalKgPerS((steamKgPerS + EJECTOR_KG_PER_S) * perKgJ);
+    }
+
+    /** Returns the steam that the cylinders take; chest pressure is above the atmosphere. */
+    private double cylinderSteamKgPerS(double chestPa, double cutoff, double speedMps) {
+        Cylinders cylinders = parameters.cylinders();
+        double strokesPerS = 2 * cylinders.count() * speedMps / (Math.PI * cylinders.wheelDiameterM());
+        double admittedKg = (cutoff + MeanPressure.CLEARANCE) * steam.density(chestPa + SaturatedSteam.ATMOSPHERE_PA);
+        double keptKg = (COMPRESSION + MeanPressure.CLEARANCE)
+                / SaturatedSteam.table().steamVolume(BACK_PRESSURE_PA + SaturatedSteam.ATMOSPHERE_PA);
+        return Math.max(0, admittedKg - keptKg) * strokeVolumeM3 * strokesPerS * (1 + missingShare(cutoff));
+    }
+
+    private double missingShare(double cutoff) {
+        return steam.kelvins() > 0 ? MISSING_SUPERHEATED : MISSING_SATURATED - MISSING_SATURATED_FALL * cutoff;
+    }
+
+    private double wireDrawn(double speedMps) {
+        double fall = parameters.valveGear().family() == ValveFamily.SHORT_TRAVEL ? WIRE_DRAWN_SHORT : WIRE_DRAWN_LONG;
+        double pistonFtPerMin =
+                Units.feetPerMinuteFromMps(parameters.cylinders().pistonSpeedMps(speedMps));
+        return Math.max(WIRE_DRAWN_FLOOR, 1 - fall * pistonFtPerMin / WIRE_DRAWN_AT_FT_PER_MIN);
+    }
+
+    private static double chestShare(double regulator) {
+        return regulator <= Controls.FIRST_VALVE
+                ? FIRST_VALVE_CHEST_SHARE * regulator / Controls.FIRST_VALVE
+                : FIRST_VALVE_CHEST_SHARE
+                        + (1 - FIRST_VALVE_CHEST_SHARE)
+                                * (regulator - Controls.FIRST_VALVE)
+                                / (1 - Controls.FIRST_VALVE);
+    }
+
+    /** Returns which part of the fire's heat goes to the boiler's water; the rest superheats. */
+    private double boilerShare(double p) {
+        return (SaturatedSteam.table().steamEnthalpy(p) - FEED_J_PER_KG) / (steam.enthalpy(p) - FEED_J_PER_KG);
+    }
+
+    private static LimitedBy limit(double cylinderN, double boilerN, double railN) {
+        if (railN <= cylinderN && railN <= boilerN) {
+            return LimitedBy.RAIL;
+        }
+        return boilerN < cylinderN ? LimitedBy.BOILER : LimitedBy.CYLINDER;
+    }
+
+    private static double absolute(double gaugePa) {
+        return gaugePa + SaturatedSteam.ATMOSPHERE_PA;
+    }
+}

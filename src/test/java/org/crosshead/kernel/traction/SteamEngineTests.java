@@ -1,0 +1,169 @@
+package org.crosshead.kernel.traction;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
+import org.crosshead.kernel.units.Units;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class SteamEngineTests {
+
+    private static final SteamEngine EXPRESS = SteamEngine.of(EngineFixtures.express());
+    private static final SteamEngine TANK = SteamEngine.of(EngineFixtures.tank());
+    private static final double HOUR_S = 3_600;
+
+    @Test
+    void startsWithTheFormulaTractiveEffort() {
+        Pull pull = EXPRESS.pull(EngineFixtures.ready(EXPRESS, 0.2), new Controls(1, 0.75), 0, RailState.DRY);
+        double formulaLbf = 0.85 * 225 * 19 * 19 * 28 / 74;
+        assertThat(Units.lbfFromNewtons(pull.cylinderForceN())).isCloseTo(formulaLbf, withinPercentage(0.01));
+        assertThat(pull.steamKgPerS()).isZero();
+        assertThat(pull.boilerForceN()).isInfinite();
+    }
+
+    @Test
+    void shutRegulatorGivesNothing() {
+        Pull pull = EXPRESS.pull(EngineFixtures.ready(EXPRESS, 0.2), new Controls(0, 0.75), 10, RailState.DRY);
+        assertThat(pull.forceN()).isZero();
+        assertThat(pull.steamKgPerS()).isZero();
+        assertThat(pull.limitedBy()).isEqualTo(LimitedBy.CYLINDER);
+    }
+
+    @Test
+    void eachOfCylinderBoilerAndRailCanRule() {
+        EngineState state = EngineFixtures.ready(EXPRESS, 0.5);
+        assertThat(EXPRESS.pull(state, new Controls(1, 0.20), 8, RailState.DRY).limitedBy())
+                .isEqualTo(LimitedBy.CYLINDER);
+        assertThat(EXPRESS.pull(state, new Controls(1, 0.60), 25, RailState.DRY).limitedBy())
+                .isEqualTo(LimitedBy.BOILER);
+        Pull slipping = EXPRESS.pull(state, new Controls(1, 0.75), 1, RailState.GREASY);
+        assertThat(slipping.limitedBy()).isEqualTo(LimitedBy.RAIL);
+        assertThat(slipping.forceN()).isCloseTo(Units.kgFromLongTons(57) * 9.80665 / 12, withinPercentage(0.001));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {2, 6, 10, 15, 20, 25, 30})
+    void pullFallsWithSpeedAndGrowsWithCutoffAndRegulator(double speedMps) {
+        EngineState state = EngineFixtures.ready(TANK, 0.5);
+        double here =
+                TANK.pull(state, new Controls(1, 0.4), speedMps, RailState.DRY).cylinderForceN();
+        assertThat(TANK.pull(state, new Controls(1, 0.4), speedMps + 1, RailState.DRY)
+                        .cylinderForceN())
+                .isLessThan(here);
+        assertThat(TANK.pull(state, new Controls(1, 0.5), speedMps, RailState.DRY)
+                        .cylinderForceN())
+                .isGreaterThan(here);
+        assertThat(TANK.pull(state, new Controls(0.5, 0.4), speedMps, RailState.DRY)
+                        .cylinderForceN())
+                .isCloseTo(0.7 * here, withinPercentage(0.01));
+    }
+
+    /** The ideal engine between 1.5 and 0.12 MPa needs 8.35 kg of saturated steam for a kilowatt-hour; no cylinder does better. */
+    @Test
+    void needsMoreSteamThanTheIdealEngine() {
+        for (double cutoff = 0.2; cutoff <= 0.75; cutoff += 0.05) {
+            assertThat(steamKgPerKwh(TANK, cutoff, 12)).isGreaterThan(8.35);
+            assertThat(steamKgPerKwh(EXPRESS, cutoff, 20)).isGreaterThan(6.69);
+        }
+    }
+
+    /** From memory (Purdue, Altoona): 24 to 27 lb for an indicated horse-power hour, saturated; 16 to 20 superheated; 15 per cent. */
+    @Test
+    void waterRateIsOfTheRightOrder() {
+        double lbPerHpHour = 2.20462 * 0.7457;
+        assertThat(steamKgPerKwh(TANK, 0.30, 10) * lbPerHpHour).isBetween(24 * 0.85, 27 * 1.15);
+        assertThat(steamKgPerKwh(EXPRESS, 0.25, 20) * lbPerHpHour).isBetween(16 * 0.85, 20 * 1.15);
+    }
+
+    private static double steamKgPerKwh(Engine engine, double cutoff, double speedMps) {
+        Pull pull = engine.pull(EngineFixtures.ready(engine, 0.5), new Controls(1, cutoff), speedMps, RailState.DRY);
+        return pull.steamKgPerS() * HOUR_S / (pull.forceN() * speedMps / 1_000);
+    }
+
+    @Test
+    void boilerLendsSteamAndWantsItBack() {
+        EngineState state = EngineFixtures.ready(EXPRESS, 0.8);
+        double steady = 0.8 * EXPRESS.evaporationMaxKgPerS(state.pressurePa());
+        double coal = EXPRESS.coalForSteamKgPerS(steady, state.pressurePa());
+        EngineState after = state;
+        for (int i = 0; i < 10; i++) {
+            after = EXPRESS.after(after, 1.3 * steady, new Firing(coal, steady), 60);
+        }
+        assertThat(after.pressurePa()).isLessThan(0.9 * state.pressurePa());
+        assertThat(after.waterKg()).isLessThan(state.waterKg());
+        for (int i = 0; i < 30; i++) {
+            after = EXPRESS.after(after, 0.3 * steady, new Firing(coal, 0.3 * steady), 60);
+        }
+        assertThat(after.pressurePa()).isCloseTo(state.pressurePa(), within(1.0));
+    }
+
+    @Test
+    void steadyFiringHoldsTheBoiler() {
+        EngineState state = EngineFixtures.ready(TANK, 0.6);
+        double steam = 0.6 * TANK.evaporationMaxKgPerS(0.9 * state.pressurePa());
+        state = new EngineState(0.9 * state.pressurePa(), state.waterKg(), 0);
+        double coal = TANK.coalForSteamKgPerS(steam, state.pressurePa());
+        EngineState settled = state;
+        for (int i = 0; i < 60; i++) {
+            settled = TANK.after(settled, 0, new Firing(coal, 0), 30);
+        }
+        EngineState atPressure = new EngineState(state.pressurePa(), state.waterKg(), settled.fireW());
+        EngineState after = atPressure;
+        for (int i = 0; i < 20; i++) {
+            after = TANK.after(after, steam, new Firing(coal, steam + 0.02), 30);
+        }
+        assertThat(after.pressurePa()).isCloseTo(atPressure.pressurePa(), withinPercentage(1.0));
+        assertThat(after.waterKg()).isCloseTo(atPressure.waterKg(), withinPercentage(0.5));
+    }
+
+    @Test
+    void halvingTheStepChangesLittle() {
+        EngineState start = EngineFixtures.ready(EXPRESS, 0.7);
+        Firing firing = new Firing(0.4, 2);
+        EngineState whole = EXPRESS.after(start, 2.5, firing, 60);
+        EngineState halves = EXPRESS.after(EXPRESS.after(start, 2.5, firing, 30), 2.5, firing, 30);
+        assertThat(whole.pressurePa()).isCloseTo(halves.pressurePa(), withinPercentage(0.01));
+        assertThat(whole.waterKg()).isCloseTo(halves.waterKg(), withinPercentage(0.01));
+        assertThat(whole.fireW()).isCloseTo(halves.fireW(), withinPercentage(0.01));
+    }
+
+    /** Gooch's engine (key BOU, read): grate 21 sq ft, 1,952 sq ft, 18,720 to 22,464 lb/h; ours takes 12.5 lb/sq ft or its grate. */
+    @Test
+    void evaporationIsOfTheOrderOfAPublishedEngine() {
+        LocomotiveParameters like = EngineFixtures.express();
+        SteamEngine engine = SteamEngine.of(new LocomotiveParameters(
+                like.cylinders(),
+                like.valveGear(),
+                new LocomotiveParameters.Boiler(
+                        Units.paFromPsi(100),
+                        Units.m2FromSqFt(21),
+                        Units.m2FromSqFt(1_952),
+                        0,
+                        4_000,
+                        3_000,
+                        Units.jPerKgFromBtuPerLb(14_000)),
+                like.adhesiveMassKg(),
+                like.speedMaxMps()));
+        double lbPerHour = Units.lbFromKg(engine.evaporationMaxKgPerS(Units.paFromPsi(100))) * HOUR_S;
+        assertThat(lbPerHour).isBetween(0.75 * 18_720, 22_464.0);
+    }
+
+    @Test
+    void coalForMoreThanTheGrateBurnsIsTheGrate() {
+        double most = EXPRESS.coalForSteamKgPerS(50, 1e6);
+        assertThat(most).isCloseTo(29 * 112 * 0.45359237 / HOUR_S, withinPercentage(0.01));
+        assertThat(EXPRESS.coalForSteamKgPerS(1, 1e6)).isLessThan(most);
+    }
+
+    @Test
+    void refusesASpeedItWasNotMadeFor() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> TANK.pull(EngineFixtures.ready(TANK, 0.5), new Controls(1, 0.5), 80, RailState.DRY));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> TANK.after(EngineFixtures.ready(TANK, 0.5), 0, new Firing(0, 0), 90));
+    }
+}
