@@ -1,0 +1,61 @@
+package org.crosshead.kernel.braking;
+
+import org.crosshead.kernel.units.Check;
+import org.crosshead.kernel.units.Units;
+
+/**
+ * Cast-iron blocks on steel tyres: the coefficient of friction is {@code 0.27 (V + 100)/(5 V + 100)}, V in km/h, whatever the force.
+ *
+ * <p>Source: [BANK-F1] (read in a quotation); within 30 per cent of Galton's 1878 trials from 10 to 60 mph, [BANK-F10]. Used from 0
+ * to 160 km/h. Wet or hot iron: 0.8 of it (from memory). Friction falling with the time of application is left out, as in the source.
+ *
+ * @param blockForceN sum of the forces of all working blocks, full application
+ * @param frictionShare 1 for dry cool iron, {@link #WET_OR_HOT} otherwise
+ * @param railForceN what the rail holds under the braked wheels
+ */
+public record CastIronBlocks(double blockForceN, double frictionShare, double railForceN) implements BrakeForce {
+
+    /** Share of the friction of dry blocks: from memory. */
+    public static final double WET_OR_HOT = 0.8;
+
+    /** Share of the weight on braked wheels that a brake may use, the lower of 0.15 to 0.2: from memory. */
+    public static final double RAIL_SHARE = 0.15;
+
+    static final double SPEED_MAX_MPS = Units.mpsFromKmh(200);
+
+    public CastIronBlocks {
+        Check.notNegative("blockForceN", blockForceN);
+        Check.within("frictionShare", frictionShare, 0.1, 1);
+        Check.notNegative("railForceN", railForceN);
+    }
+
+    /** Returns dry blocks on vehicles of this mass, the rail holding {@link #RAIL_SHARE} of their weight. */
+    public static CastIronBlocks dry(double blockForceN, double brakedMassKg) {
+        return new CastIronBlocks(blockForceN, 1, RAIL_SHARE * brakedMassKg * Units.GRAVITY_MPS2);
+    }
+
+    /** Returns the coefficient of friction of dry blocks. */
+    public static double friction(double speedMps) {
+        Check.within("speedMps", speedMps, 0, SPEED_MAX_MPS);
+        double v = Units.kmhFromMps(speedMps);
+        return 0.27 * (v + 100) / (5 * v + 100);
+    }
+
+    @Override
+    public double forceN(double speedMps) {
+        return Math.min(railForceN, frictionShare * friction(speedMps) * blockForceN);
+    }
+
+    /** Returns the same blocks pressed with a share of the full force. */
+    public CastIronBlocks pressed(double share) {
+        return new CastIronBlocks(blockForceN * Check.within("share", share, 0, 1), frictionShare, railForceN);
+    }
+
+    /** Returns these and other blocks together, each with its own force; the friction is the lower of the two. */
+    public CastIronBlocks plus(CastIronBlocks other) {
+        return new CastIronBlocks(
+                blockForceN + other.blockForceN,
+                Math.min(frictionShare, other.frictionShare),
+                railForceN + other.railForceN);
+    }
+}
