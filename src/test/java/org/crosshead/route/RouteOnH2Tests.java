@@ -1,0 +1,22 @@
+package org.crosshead.route;
+
+import javax.sql.DataSource;
+import org.h2.jdbcx.JdbcConnectionPool;
+import org.junit.jupiter.api.AfterAll;
+
+/** The route services on the embedded database. */
+class RouteOnH2Tests extends RouteStoreContract {
+
+    private static final JdbcConnectionPool POOL =
+            JdbcConnectionPool.create("jdbc:h2:mem:route;DB_CLOSE_DELAY=-1", "sa", "");
+
+    @Override
+    DataSource dataSource() {
+        return POOL;
+    }
+
+    @AfterAll
+    static void close() {
+        POOL.dispose();
+    }
+}
