@@ -6,7 +6,8 @@ import org.crosshead.kernel.units.Check;
  * The formula this project uses for each family of vehicle.
  *
  * <p>Coaches, wagons and tenders: {@link Davis1926} with its freight coefficients, the ones that were read. For coaches that lies
- * above the coach coefficients, known from memory only, at every speed and mass. Locomotives: {@link ArmyTr0603}, 20 pounds per
+ * above the coach coefficients, known from memory only, at every speed and mass. Wagons: the part without speed is that of
+ * {@link Shurtleff} where it is greater, as it is for four wheels. Locomotives: {@link ArmyTr0603}, 20 pounds per
  * short ton for machine and axles, plus the air term of Davis's leading locomotive (from memory). Standing: the greater of that
  * formula at rest and {@link StartingResistance}. So the load is judged on the low side; a stop without these forces is longer by
  * some hundredths, which the margin on braking distances covers.
@@ -26,14 +27,12 @@ public final class ResistanceFormulas {
      */
     public static RunningResistance of(ResistanceFamily family, double massKg, int axles) {
         Davis1926.Vehicle vehicle = new Davis1926.Vehicle(massKg, axles);
-        RunningResistance running = family == ResistanceFamily.LOCOMOTIVE
-                ? locomotive(massKg)
-                : Davis1926.vehicle(Davis1926.FREIGHT, vehicle);
-        return new RunningResistance(
-                running.constantN(),
-                running.linearNPerMps(),
-                running.quadraticNPerMps2(),
-                Math.max(running.constantN(), StartingResistance.ofN(massKg)));
+        RunningResistance running = switch (family) {
+            case LOCOMOTIVE -> locomotive(massKg);
+            case BOGIE_WAGON, FOUR_WHEEL_WAGON -> wagon(vehicle);
+            case BOGIE_COACH, FOUR_WHEEL_COACH, TENDER -> Davis1926.vehicle(Davis1926.FREIGHT, vehicle);
+        };
+        return with(running, running.constantN(), Math.max(running.constantN(), StartingResistance.ofN(massKg)));
     }
 
     /**
@@ -56,5 +55,16 @@ public final class ResistanceFormulas {
     private static RunningResistance locomotive(double massKg) {
         double constantN = ArmyTr0603.locomotivePerMassN() * massKg;
         return new RunningResistance(constantN, 0, Davis1926.LEADING_LOCOMOTIVE.airNPerMps2(), constantN);
+    }
+
+    private static RunningResistance wagon(Davis1926.Vehicle vehicle) {
+        RunningResistance davis = Davis1926.vehicle(Davis1926.FREIGHT, vehicle);
+        double shurtleffN = Shurtleff.perMassN(vehicle.massKg()) * vehicle.massKg();
+        double constantN = Math.max(davis.constantN(), shurtleffN);
+        return with(davis, constantN, constantN);
+    }
+
+    private static RunningResistance with(RunningResistance running, double constantN, double startingN) {
+        return new RunningResistance(constantN, running.linearNPerMps(), running.quadraticNPerMps2(), startingN);
     }
 }
