@@ -1,0 +1,74 @@
+package org.crosshead.crew;
+
+import java.util.List;
+import java.util.Optional;
+import org.crosshead.platform.Journal;
+import org.springframework.dao.DuplicateKeyException;
+import org.springframework.security.access.prepost.PreAuthorize;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** The people of the railway and the posts they hold. */
+@Service
+public class People {
+
+    private final PersonStore store;
+    private final Journal journal;
+
+    People(PersonStore store, Journal journal) {
+        this.store = store;
+        this.journal = journal;
+    }
+
+    @Transactional(readOnly = true)
+    public Optional<Person> byStaffNumber(String staffNumber) {
+        return store.row(staffNumber).map(store::person);
+    }
+
+    @Transactional(readOnly = true)
+    public Optional<Person> find(long id) {
+        return store.find(id);
+    }
+
+    /** Returns everybody, by staff number. */
+    @Transactional(readOnly = true)
+    public List<Person> all() {
+        return store.all();
+    }
+
+    /**
+     * Stores a person, or changes the one of the same staff number: name and all posts are then as in the draft.
+     *
+     * @throws PersonRefusedException if anything in the draft is wrong
+     * @throws PersonChangedException if somebody else stores the same person at the same moment
+     */
+    @Transactional
+    @PreAuthorize("hasRole('MANAGER')")
+    public Person enter(PersonDraft draft) {
+        List<PersonProblem> problems = PersonRules.problems(draft);
+        if (!problems.isEmpty()) {
+            throw new PersonRefusedException(problems);
+        }
+        Optional<PersonStore.Row> before = store.row(draft.staffNumber());
+        long id = before.map(row -> changed(row, draft)).orElseGet(() -> inserted(draft));
+        store.replacePosts(id, draft.posts());
+        String kind = before.isPresent() ? "person.changed" : "person.entered";
+        journal.write(kind, "person", id, "posts: " + draft.posts().size());
+        return store.find(id).orElseThrow();
+    }
+
+    private long changed(PersonStore.Row row, PersonDraft draft) {
+        if (!store.update(row, draft.name())) {
+            throw new PersonChangedException();
+        }
+        return row.id();
+    }
+
+    private long inserted(PersonDraft draft) {
+        try {
+            return store.insert(draft);
+        } catch (DuplicateKeyException ex) {
+            throw new PersonChangedException();
+        }
+    }
+}

@@ -1,0 +1,5 @@
+/** Pages of people and their posts. */
+@NullMarked
+package org.crosshead.crew.web;
+
+import org.jspecify.annotations.NullMarked;
