@@ -1,0 +1,149 @@
+package org.crosshead.route;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.crosshead.kernel.units.Units;
+import org.crosshead.route.PathLimit.Source;
+import org.crosshead.route.RouteDraft.Feature;
+import org.crosshead.route.RouteDraft.GradientLength;
+import org.crosshead.route.RouteDraft.LimitLength;
+import org.jspecify.annotations.Nullable;
+
+/** The lists of a route as a train runs them over one leg: cut to the leg, in running order, signed as run. */
+final class PathLists {
+
+    private PathLists() {}
+
+    static Stream<PathGradient> gradients(PathSpan span) {
+        return asRun(span, content(span).gradients())
+                .flatMap(length -> span
+                        .clip(length.fromMeasure(), length.toMeasure())
+                        .map(stretch -> gradient(span, length, stretch))
+                        .stream());
+    }
+
+    private static PathGradient gradient(PathSpan span, GradientLength length, PathSpan.Stretch stretch) {
+        double value = span.isRising() || length.value() == 0 ? length.value() : -length.value();
+        double gradient = switch (length.notation()) {
+            case ONE_IN -> Units.gradientFromOneIn(value);
+            case PER_MILLE -> Units.gradientFromPerMille(value);
+            case LEVEL -> 0;
+        };
+        return new PathGradient(stretch.fromM(), stretch.toM(), gradient, length.notation(), value, length.origin());
+    }
+
+    static Stream<PathCurve> curves(PathSpan span) {
+        return asRun(span, content(span).curves())
+                .flatMap(length -> span
+                        .clip(length.fromMeasure(), length.toMeasure())
+                        .map(stretch -> new PathCurve(
+                                stretch.fromM(),
+                                stretch.toM(),
+                                length.radiusUnit().metres(length.radius()),
+                                length.radius(),
+                                length.radiusUnit(),
+                                length.origin()))
+                        .stream());
+    }
+
+    static Stream<PathLimit> permanent(PathSpan span, TrainKind kind) {
+        return content(span).limits().stream()
+                .filter(length -> holds(length, span.leg(), kind))
+                .flatMap(length -> span
+                        .clip(length.fromMeasure(), length.toMeasure())
+                        .map(stretch -> new PathLimit(
+                                stretch.fromM(),
+                                stretch.toM(),
+                                length.limit(),
+                                length.limitUnit(),
+                                length.tenderFirst() ? Source.TENDER_FIRST : Source.PERMANENT,
+                                "",
+                                length.note()))
+                        .stream());
+    }
+
+    private static boolean holds(LimitLength length, PathLeg leg, TrainKind kind) {
+        return length.scope().covers(leg.direction())
+                && (length.trainKind() == null || length.trainKind() == kind)
+                && (!length.tenderFirst() || leg.tenderFirst());
+    }
+
+    static Stream<PathLimit> temporary(PathSpan span, List<Restriction> restrictions) {
+        return restrictions.stream()
+                .map(Restriction::draft)
+                .filter(draft -> draft.routeCode().equals(content(span).code())
+                        && draft.scope().covers(span.leg().direction()))
+                .flatMap(draft -> span
+                        .clip(draft.fromMeasure(), draft.toMeasure())
+                        .map(stretch -> new PathLimit(
+                                stretch.fromM(),
+                                stretch.toM(),
+                                draft.limit(),
+                                draft.limitUnit(),
+                                Source.TEMPORARY,
+                                draft.number(),
+                                draft.reason()))
+                        .stream());
+    }
+
+    static Stream<PathFeature> features(PathSpan span) {
+        return asRun(span, content(span).features())
+                .filter(feature -> concerns(feature, span.leg()))
+                .flatMap(feature -> feature(span, feature).stream());
+    }
+
+    private static boolean concerns(Feature feature, PathLeg leg) {
+        return feature.scope().covers(leg.direction())
+                && (feature.line() == null || feature.line().equals(leg.line()));
+    }
+
+    private static Optional<PathFeature> feature(PathSpan span, Feature feature) {
+        Double to = feature.toMeasure();
+        if (to != null) {
+            return span.clip(feature.atMeasure(), to).map(stretch -> met(span, feature, stretch.fromM(), stretch));
+        }
+        return span.holds(feature.atMeasure())
+                ? Optional.of(met(span, feature, span.pathM(feature.atMeasure()), null))
+                : Optional.empty();
+    }
+
+    private static PathFeature met(PathSpan span, Feature feature, double fromM, PathSpan.@Nullable Stretch stretch) {
+        return new PathFeature(
+                fromM,
+                stretch == null ? null : stretch.toM(),
+                span.number(),
+                content(span).code(),
+                Measures.format(Math.max(0, span.measureAt(fromM)), span.unit()),
+                feature);
+    }
+
+    /** A thing at the very place of a reversal, or where a route is left and entered, is met once. */
+    static List<PathFeature> withoutTwins(List<PathFeature> features) {
+        List<PathFeature> kept = new ArrayList<>();
+        for (PathFeature feature : features) {
+            boolean twin = kept.stream()
+                    .anyMatch(one -> one.feature().equals(feature.feature())
+                            && one.routeCode().equals(feature.routeCode())
+                            && one.fromM() == feature.fromM());
+            if (!twin) {
+                kept.add(feature);
+            }
+        }
+        return List.copyOf(kept);
+    }
+
+    private static <T> Stream<T> asRun(PathSpan span, List<T> byRisingMeasure) {
+        List<T> list = new ArrayList<>(byRisingMeasure);
+        if (!span.isRising()) {
+            Collections.reverse(list);
+        }
+        return list.stream();
+    }
+
+    private static RouteDraft content(PathSpan span) {
+        return span.leg().route().content();
+    }
+}
