@@ -199,6 +199,11 @@ public final class Units {
         return perMille / 1000;
     }
 
+    /** Gradient (rise over run) of so many feet to the mile. */
+    public static double gradientFromFeetPerMile(double feetPerMile) {
+        return feetPerMile * METRES_PER_FOOT / METRES_PER_MILE;
+    }
+
     /** Specific resistance: newtons per kilogram from pounds-force per long ton. */
     public static double newtonsPerKgFromLbPerLongTon(double lbPerLongTon) {
         return lbPerLongTon * N_PER_LBF / KG_PER_LONG_TON;
