@@ -1,0 +1,123 @@
+package org.crosshead.kernel.handling;
+
+import org.crosshead.kernel.motion.Cause;
+import org.crosshead.kernel.motion.Fireman;
+import org.crosshead.kernel.motion.Moment;
+import org.crosshead.kernel.motion.Stoking;
+import org.crosshead.kernel.motion.Stoking.Task;
+import org.crosshead.kernel.traction.Controls;
+import org.crosshead.kernel.traction.Engine;
+import org.crosshead.kernel.traction.EngineState;
+import org.crosshead.kernel.traction.Firing;
+import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
+import org.crosshead.kernel.traction.Pull;
+
+/**
+ * Fires and feeds by the trade's rules: fire and water built up before a bank, feed eased on it, the boiler filled when steam is
+ * shut, quiet when it is full. Common practice without a printed source.
+ */
+public final class RuleFireman implements Fireman {
+
+    private static final double AHEAD_FROM_M = 400;
+    private static final double AHEAD_LENGTH_M = 3_000;
+    private static final double HERE_LENGTH_M = 400;
+    private static final double BANK = 1.0 / 150;
+    private static final double EASY = 1.0 / 300;
+    private static final double LEAST_AT_TASK_S = 90;
+    private static final double FULL_GLASS = 0.85;
+    private static final double WORKING_GLASS = 0.6;
+    private static final double LOW_GLASS = 0.3;
+    private static final double LEVEL_TIME_S = 400;
+    private static final double PRESSURE_AIM = 0.97;
+    private static final double PRESSURE_GAIN = 4;
+    private static final double BANKED_SHARE = 0.05;
+    private static final double FEED_MAX_SHARE = 1.3;
+
+    @Override
+    public Stoking stoking(Moment moment, int engine) {
+        Task present = moment.task(engine);
+        Stoking wished = wished(moment, engine);
+        boolean early = moment.sinceTaskS(engine) < LEAST_AT_TASK_S && wished.task() != present;
+        return early ? new Stoking(firing(moment, engine, present), present, wished.cause()) : wished;
+    }
+
+    private static Stoking wished(Moment moment, int engine) {
+        double glass = glass(moment, engine);
+        double here = moment.gradient(0, HERE_LENGTH_M);
+        double ahead = moment.gradient(AHEAD_FROM_M, AHEAD_LENGTH_M);
+        boolean shut = moment.standing()
+                || moment.braking()
+                || moment.handles().controls().regulator() <= 0;
+        Task task;
+        Cause cause;
+        if (glass < LOW_GLASS) {
+            task = Task.FILL_UP;
+            cause = Cause.LEVEL_LOW;
+        } else if (here > BANK) {
+            task = Task.HOLD_FEED;
+            cause = Cause.BANK_BEGINS;
+        } else if (ahead > BANK) {
+            task = Task.BUILD_UP;
+            cause = Cause.BANK_AHEAD;
+        } else if (shut && glass < FULL_GLASS) {
+            task = Task.FILL_UP;
+            cause = moment.standing() ? Cause.STANDING : here < -EASY ? Cause.FALL_BEGINS : Cause.STOP_AHEAD;
+        } else if (shut) {
+            task = Task.QUIET;
+            cause = Cause.LEVEL_HIGH;
+        } else {
+            task = Task.STEADY;
+            cause = Cause.SPEED_REACHED;
+        }
+        return new Stoking(firing(moment, engine, task), task, cause);
+    }
+
+    private static Firing firing(Moment moment, int engine, Task task) {
+        Engine worked = moment.engine(engine);
+        EngineState state = moment.state(engine);
+        double most = worked.evaporationMaxKgPerS(state.pressurePa());
+        double share = state.pressurePa() / worked.parameters().boiler().pressureMaxPa();
+        double steam = moment.steamKgPerS(engine);
+        double expected = task == Task.STEADY ? (steam + expected(moment, engine)) / 2 : steam;
+        double aim = Math.max(BANKED_SHARE * most, expected + most * PRESSURE_GAIN * (PRESSURE_AIM - share));
+        double fire = Math.min(most, aim);
+        double level = task == Task.BUILD_UP || task == Task.FILL_UP ? FULL_GLASS : WORKING_GLASS;
+        double feed = steam + (level - glass(moment, engine)) * waterRangeKg(worked) / LEVEL_TIME_S;
+        return switch (task) {
+            case STEADY -> new Firing(coal(worked, state, fire), clamp(feed, most));
+            case BUILD_UP -> new Firing(coal(worked, state, share < 1 ? most : 0.6 * most), clamp(feed, most));
+            case HOLD_FEED -> new Firing(coal(worked, state, Math.max(fire, 0.9 * most)), clamp(0.75 * feed, most));
+            case FILL_UP ->
+                new Firing(
+                        coal(worked, state, Math.min(fire, 0.6 * most)), clamp(feed, share > 0.7 ? most : 0.5 * most));
+            case QUIET -> new Firing(coal(worked, state, Math.min(fire, 0.3 * most)), 0);
+        };
+    }
+
+    /** Returns the steam that holding this speed over the next miles will ask of the train engine. */
+    private static double expected(Moment moment, int engine) {
+        double speedMps = moment.speedMps();
+        double least = moment.engine(engine).parameters().valveGear().cutoffLeast();
+        Pull gentle = moment.pull(engine, new Controls(1, least), speedMps);
+        double holdingN = moment.holdingForceN(speedMps, AHEAD_LENGTH_M);
+        return gentle.forceN() > 0 ? Math.max(0, holdingN) * gentle.steamKgPerS() / gentle.forceN() : 0;
+    }
+
+    private static double coal(Engine engine, EngineState state, double steamKgPerS) {
+        return engine.coalForSteamKgPerS(steamKgPerS, state.pressurePa());
+    }
+
+    private static double clamp(double feedKgPerS, double most) {
+        return Math.max(0, Math.min(FEED_MAX_SHARE * most, feedKgPerS));
+    }
+
+    private static double glass(Moment moment, int engine) {
+        Boiler boiler = moment.engine(engine).parameters().boiler();
+        return (moment.state(engine).waterKg() - boiler.waterLeastKg()) / waterRangeKg(moment.engine(engine));
+    }
+
+    private static double waterRangeKg(Engine engine) {
+        Boiler boiler = engine.parameters().boiler();
+        return Math.max(1, boiler.waterFullKg() - boiler.waterLeastKg());
+    }
+}

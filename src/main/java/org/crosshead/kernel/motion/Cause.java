@@ -1,0 +1,24 @@
+package org.crosshead.kernel.motion;
+
+/** Why a crew changes something; worded on the page together with its values. */
+public enum Cause {
+    STARTING,
+    BEATS_COUNTED,
+    SPEED_RISES,
+    SPEED_FALLS,
+    BANK_BEGINS,
+    BANK_AHEAD,
+    BOILER_LIMITS,
+    RAIL_POOR,
+    LEAST_CUTOFF_REACHED,
+    SPEED_REACHED,
+    FALL_BEGINS,
+    SUMMIT_PASSED,
+    LIMIT_AHEAD,
+    STOP_AHEAD,
+    TAIL_CLEAR,
+    STANDING,
+    LEVEL_HIGH,
+    LEVEL_LOW,
+    WATER_STOP
+}

@@ -1,0 +1,48 @@
+package org.crosshead.kernel.motion;
+
+import java.util.List;
+import org.crosshead.kernel.braking.Application;
+import org.crosshead.kernel.resistance.TrainBody;
+import org.crosshead.kernel.units.Check;
+
+/**
+ * The train of a run.
+ *
+ * @param body whole train with the engines that work from end to end
+ * @param trailing the hauled part of the body
+ * @param engines the train engine first; at least one
+ * @param service how the train is braked in ordinary running
+ * @param helpN steady pull from outside, added to that of the engines, 0 or more; only where the least assistance is sought
+ */
+public record MakeUp(
+        TrainBody body, TrailingLoad trailing, List<EngineAtWork> engines, Application service, double helpN) {
+
+    public MakeUp(TrainBody body, TrailingLoad trailing, List<EngineAtWork> engines, Application service) {
+        this(body, trailing, engines, service, 0);
+    }
+
+    public MakeUp {
+        engines = List.copyOf(engines);
+        Check.notNegative("helpN", helpN);
+        Check.that(!engines.isEmpty(), "engines must have at least one engine");
+        Check.that(trailing.massKg() < body.massKg(), "trailing mass must be less than the mass of the whole train");
+        Check.that(service.kind() == Application.Kind.SERVICE, "service must be an application of kind SERVICE");
+    }
+
+    /** Returns this train with its trailing load made {@code share} times as heavy; its length is kept. */
+    MakeUp withTrailing(double share) {
+        double more = share - 1;
+        TrainBody scaled = new TrainBody(
+                body.massKg() + more * trailing.massKg(),
+                body.rotatingShare(),
+                body.lengthM(),
+                Resistances.scaled(body.resistance(), trailing.resistance(), more));
+        TrailingLoad load = new TrailingLoad(
+                share * trailing.massKg(), trailing.resistance().times(share));
+        return new MakeUp(scaled, load, engines, service, helpN);
+    }
+
+    MakeUp withHelp(double more) {
+        return new MakeUp(body, trailing, engines, service, more);
+    }
+}

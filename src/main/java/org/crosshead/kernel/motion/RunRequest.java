@@ -1,0 +1,53 @@
+package org.crosshead.kernel.motion;
+
+import java.util.List;
+import org.crosshead.kernel.traction.LocomotiveParameters;
+import org.crosshead.kernel.units.Check;
+
+/**
+ * A train, its road and its booked times: all that a forecast needs.
+ *
+ * @param calls in running order, at least two, rising by at least 1 m; the run starts from rest at the first and ends at the last
+ */
+public record RunRequest(RunRoad road, MakeUp train, List<Call> calls, RunPolicy policy) {
+
+    private static final double APART_M = 1;
+
+    public RunRequest {
+        calls = List.copyOf(calls);
+        Check.that(calls.size() >= 2, "calls must be at least two");
+        for (int i = 1; i < calls.size(); i++) {
+            Check.that(
+                    calls.get(i).positionM() >= calls.get(i - 1).positionM() + APART_M,
+                    "calls must be in running order, at least 1 m apart");
+        }
+    }
+
+    public double startM() {
+        return calls.get(0).positionM();
+    }
+
+    public double endM() {
+        return calls.get(calls.size() - 1).positionM();
+    }
+
+    /** Returns the same run with the trailing load made {@code share} times as heavy. */
+    public RunRequest withTrailing(double share) {
+        return new RunRequest(road, train.withTrailing(share), calls, policy);
+    }
+
+    /** Returns the same run with a steady pull from outside that helps the train from end to end, N. */
+    public RunRequest withHelp(double helpN) {
+        return new RunRequest(road, train.withHelp(helpN), calls, policy);
+    }
+
+    /** Returns the least of the greatest speeds of train and engines. */
+    double speedMaxMps() {
+        double least = policy.speedMaxMps();
+        for (EngineAtWork engine : train.engines()) {
+            LocomotiveParameters parameters = engine.engine().parameters();
+            least = Math.min(least, parameters.speedMaxMps());
+        }
+        return least;
+    }
+}

@@ -1,0 +1,313 @@
+package org.crosshead.kernel.motion;
+
+import java.util.List;
+import java.util.Optional;
+import org.crosshead.kernel.braking.Application;
+import org.crosshead.kernel.resistance.RunningResistance;
+import org.crosshead.kernel.traction.Controls;
+import org.crosshead.kernel.traction.Firing;
+import org.crosshead.kernel.traction.Pull;
+
+/** Moves a train on, step by step, and records it. */
+final class StepMaker {
+
+    private static final double STEP_S = 2;
+    private static final double STEP_LEAST_M = 0.5;
+    private static final double STANDING_STEP_S = 60;
+    private static final double SLOWER_MPS = 0.05;
+    private static final double BELOW_ENVELOPE = 0.64;
+    private static final double NOT_HELD_MPS = 1;
+    private static final double BRAKE_BEYOND = 1.5;
+    private static final double NEARLY_THERE_M = 5;
+    private static final int STEPS_MOST = 400_000;
+
+    private final RunRequest request;
+    private final RunGrid grid;
+    private final RunRecorder recorder;
+    private final Driver driver;
+    private final Fireman fireman;
+    private final double stepShare;
+    private final List<EngineAtWork> engines;
+    private final Application service;
+    private final Firing[] firing;
+    private final StepForces forces = new StepForces();
+
+    StepMaker(RunRequest request, RunGrid grid, RunRecorder recorder, Forecast.Crew crew, double stepShare) {
+        this.request = request;
+        this.grid = grid;
+        this.recorder = recorder;
+        this.driver = crew.driver();
+        this.fireman = crew.fireman();
+        this.stepShare = stepShare;
+        engines = request.train().engines();
+        service = request.train().service();
+        firing = new Firing[engines.size()];
+    }
+
+    /** Runs to a call; empty if it is reached. */
+    Optional<RunOutcome> run(TrainState state, int toCall, double paceMps) {
+        double toM = request.calls().get(toCall).positionM();
+        CabView view = new CabView(request, grid, state, paceMps);
+        state.standing = false;
+        for (int i = 0; state.positionM < toM; i++) {
+            Optional<RunOutcome> failure = step(state, view, paceMps);
+            if (failure.isPresent()) {
+                return failure;
+            }
+            if (i > STEPS_MOST) {
+                return Optional.of(new RunOutcome.Stalls(ended(state), state.positionM));
+            }
+        }
+        boolean stops = state.speedSquared <= 0;
+        state.standing = stops;
+        if (!stops) {
+            recorder.add(new CallTime(toCall, state.timeS, state.timeS));
+        }
+        if (stops && toCall == request.calls().size() - 1) {
+            recorder.add(new CallTime(toCall, state.timeS, state.timeS));
+        }
+        return Optional.empty();
+    }
+
+    /** Stands at a call until its departure. */
+    void stand(TrainState state, int atCall) {
+        Call call = request.calls().get(atCall);
+        double arrivalS = state.timeS;
+        double departureS = Math.max(
+                arrivalS + call.standing().leastS(), call.times().departureS().orElse(arrivalS));
+        CabView view = new CabView(request, grid, state, Double.POSITIVE_INFINITY);
+        release(state);
+        set(state, TrainState.SHUT);
+        while (state.timeS < departureS) {
+            double durationS = Math.min(STANDING_STEP_S, departureS - state.timeS);
+            stoke(state, view);
+            forces.clear();
+            recorder.record(state, forces, grid);
+            feedBoilers(state, durationS);
+            state.timeS += durationS;
+        }
+        if (call.standing().takesWater()) {
+            for (int i = 0; i < engines.size(); i++) {
+                state.tankWaterKg[i] = engines.get(i).supply().tankFullKg();
+            }
+        }
+        recorder.add(new CallTime(atCall, arrivalS, departureS));
+        state.stoodM = state.positionM;
+    }
+
+    void end(TrainState state) {
+        forces.clear();
+        recorder.record(state, forces, grid);
+    }
+
+    private Run ended(TrainState state) {
+        end(state);
+        return recorder.run();
+    }
+
+    private Optional<RunOutcome> step(TrainState state, CabView view, double paceMps) {
+        brake(state, view);
+        set(state, state.braking ? shut(state, view) : driver.handles(view));
+        stoke(state, view);
+        double fromM = state.positionM;
+        double toM = Math.min(
+                fromM + stepShare * Math.max(STEP_LEAST_M, STEP_S * state.speedMps()), grid.positionM[state.cell + 1]);
+        if (state.speedSquared <= 0 && !starts(state, toM)) {
+            return Optional.of(new RunOutcome.Stalls(ended(state), fromM));
+        }
+        double endSquared = work(state, toM, paceMps);
+        boolean atStop = grid.allowedSquared(state.cell, toM) <= 0;
+        if (endSquared <= 0 && !atStop) {
+            double gone = state.speedSquared / (state.speedSquared - forces.freeEndSquared) * (toM - fromM);
+            double stopM = nextStopM(state);
+            if (stopM - fromM - gone > NEARLY_THERE_M || state.speedSquared <= 0) {
+                return stalled(state, Math.min(gone, toM - fromM));
+            }
+            endSquared = Math.min(state.speedSquared, 0.04);
+            forces.pullN += (endSquared - forces.freeEndSquared) * forces.inertiaKg / (2 * (toM - fromM));
+        }
+        if (escapes(state, toM, endSquared)) {
+            return Optional.of(
+                    new RunOutcome.NotHeld(ended(state), fromM, Math.sqrt(grid.allowedSquared(state.cell, toM))));
+        }
+        advance(state, toM, endSquared);
+        return Optional.empty();
+    }
+
+    /** Returns true if a limit is passed too fast, or a stop is made only by more brake than there is. */
+    private boolean escapes(TrainState state, double toM, double endSquared) {
+        double allowed = grid.allowedSquared(state.cell, toM);
+        if (allowed <= 0) {
+            return forces.brakeN > BRAKE_BEYOND * service.force().forceN(state.speedMps());
+        }
+        boolean falling = grid.allowedEnd[state.cell] < grid.allowedStart[state.cell];
+        return !falling && Math.sqrt(endSquared) > Math.sqrt(allowed) + NOT_HELD_MPS;
+    }
+
+    private Optional<RunOutcome> stalled(TrainState state, double goneM) {
+        double durationS = Math.min(STANDING_STEP_S, 2 * goneM / Math.max(0.1, state.speedMps()));
+        recorder.record(state, forces, grid);
+        feedBoilers(state, durationS);
+        state.timeS += durationS;
+        state.positionM += goneM;
+        state.speedSquared = 0;
+        return Optional.of(new RunOutcome.Stalls(ended(state), state.positionM));
+    }
+
+    private void advance(TrainState state, double toM, double endSquared) {
+        double durationS = 2 * (toM - state.positionM) / (state.speedMps() + Math.sqrt(endSquared));
+        recorder.record(state, forces, grid);
+        feedBoilers(state, Math.min(durationS, STANDING_STEP_S));
+        state.timeS += durationS;
+        state.positionM = toM;
+        state.speedSquared = endSquared;
+        if (toM >= grid.positionM[state.cell + 1] && state.cell + 1 < grid.cells()) {
+            state.cell++;
+        }
+    }
+
+    /** Sets the forces of a step and returns the square of speed at its end. */
+    private double work(TrainState state, double toM, double paceMps) {
+        double lengthM = toM - state.positionM;
+        forces.inertiaKg = grid.inertiaKg[state.cell];
+        forces.massKg = grid.massKg[state.cell];
+        forces.gravityN = forces.massKg * grid.gravityWork(state.positionM, toM) / lengthM;
+        forces.curveN = forces.massKg * grid.curveWork(state.positionM, toM) / lengthM;
+        double first = free(state, state.speedMps(), lengthM);
+        double meanMps = (state.speedMps() + Math.sqrt(Math.max(0, first))) / 2;
+        double end = free(state, meanMps, lengthM);
+        forces.freeEndSquared = end;
+        double allowed = grid.allowedSquared(state.cell, toM);
+        double wanted = Math.min(allowed, Math.max(paceMps * paceMps, 0));
+        double full = forces.pullN;
+        if (end > wanted && full > 0) {
+            double tooMuchN = (end - wanted) * forces.inertiaKg / (2 * lengthM);
+            forces.pullN = Math.max(0, full - tooMuchN);
+            end -= 2 * lengthM * (full - forces.pullN) / forces.inertiaKg;
+        }
+        forces.steamShare = full > 0 ? forces.pullN / full : 0;
+        if (end > allowed) {
+            double neededN = (end - allowed) * forces.inertiaKg / (2 * lengthM);
+            forces.brakeN = allowed <= 0 ? neededN : Math.min(neededN, brakeForceN(state, meanMps));
+            end -= 2 * lengthM * forces.brakeN / forces.inertiaKg;
+        }
+        return allowed <= 0 ? Math.max(0, Math.min(end, allowed)) : Math.max(0, end);
+    }
+
+    /** Sets pull and resistance at a speed, brake off, and returns the square of speed that they lead to. */
+    private double free(TrainState state, double speedMps, double lengthM) {
+        forces.pullN = request.train().helpN();
+        forces.brakeN = 0;
+        forces.limitedBy = null;
+        for (int i = 0; i < engines.size(); i++) {
+            forces.steamKgPerS(i, 0, engines.size());
+            if (engines.get(i).worksAt(state.positionM)) {
+                Controls controls = state.handles.controls();
+                Pull pull = engines.get(i).engine().pull(state.boilers[i], controls, speedMps, grid.rail[state.cell]);
+                forces.pullN += pull.forceN();
+                forces.steamKgPerS(i, pull.steamKgPerS(), engines.size());
+                if (i == 0 && controls.regulator() > 0) {
+                    forces.limitedBy = pull.limitedBy();
+                }
+            }
+        }
+        forces.resistanceN = grid.resistance[state.cell].forceN(speedMps);
+        double netN = forces.pullN - forces.resistanceN - forces.gravityN - forces.curveN;
+        return state.speedSquared + 2 * lengthM * netN / forces.inertiaKg;
+    }
+
+    private boolean starts(TrainState state, double toM) {
+        RunningResistance resistance = grid.resistance[state.cell];
+        double lengthM = toM - state.positionM;
+        double alongN = grid.massKg[state.cell]
+                * (grid.gravityWork(state.positionM, toM) + grid.curveWork(state.positionM, toM))
+                / lengthM;
+        double pullN = new CabView(request, grid, state, Double.POSITIVE_INFINITY).pullN(state.handles.controls());
+        return pullN > Math.max(resistance.startingN(), resistance.constantN()) + alongN;
+    }
+
+    private double nextStopM(TrainState state) {
+        int cell = state.cell;
+        while (cell < grid.cells() - 1 && grid.allowedEnd[cell] > 0) {
+            cell++;
+        }
+        return grid.positionM[cell + 1];
+    }
+
+    private void brake(TrainState state, CabView view) {
+        double speedMps = state.speedMps();
+        double leadM = speedMps * (STEP_S + service.delayS() + service.buildUpS() / 2);
+        double ahead = view.allowedSquared(leadM);
+        if (!state.braking && speedMps > Math.sqrt(ahead) + SLOWER_MPS) {
+            state.braking = true;
+            state.brakeFromS = state.timeS;
+            recorder.add(new Change.BrakeApplied(recorder.size(), view.stopAhead()));
+        } else if (state.braking && released(state, ahead)) {
+            release(state);
+        }
+    }
+
+    private boolean released(TrainState state, double aheadSquared) {
+        double here = grid.allowedSquared(state.cell, state.positionM);
+        return state.speedSquared <= aheadSquared || state.speedSquared < BELOW_ENVELOPE * here;
+    }
+
+    private void release(TrainState state) {
+        if (state.braking) {
+            state.braking = false;
+            recorder.add(new Change.BrakeReleased(recorder.size()));
+        }
+    }
+
+    private double brakeForceN(TrainState state, double speedMps) {
+        double full = service.force().forceN(speedMps);
+        if (!state.braking || service.buildUpS() <= 0) {
+            return full;
+        }
+        double bittenS = state.timeS - state.brakeFromS - service.delayS();
+        return full * Math.max(0, Math.min(1, bittenS / service.buildUpS()));
+    }
+
+    private Handles shut(TrainState state, CabView view) {
+        Cause cause = view.stopAhead() ? Cause.STOP_AHEAD : Cause.LIMIT_AHEAD;
+        return new Handles(new Controls(0, state.handles.controls().cutoff()), false, cause);
+    }
+
+    private void set(TrainState state, Handles handles) {
+        if (!handles.sameAs(state.handles)) {
+            recorder.add(new Change.HandlesSet(recorder.size(), handles));
+            state.changedS = state.timeS;
+            state.handles = handles;
+        }
+    }
+
+    private void stoke(TrainState state, CabView view) {
+        for (int i = 0; i < engines.size(); i++) {
+            Stoking stoking = fireman.stoking(view, i);
+            if (stoking.task() != state.tasks[i]) {
+                recorder.add(new Change.TaskBegun(recorder.size(), i, stoking));
+                state.tasks[i] = stoking.task();
+                state.taskFromS[i] = state.timeS;
+            }
+            firing[i] = state.tankWaterKg[i] > 0
+                    ? stoking.firing()
+                    : new Firing(stoking.firing().coalKgPerS(), 0);
+        }
+    }
+
+    private void feedBoilers(TrainState state, double durationS) {
+        for (int i = 0; i < engines.size(); i++) {
+            if (!engines.get(i).worksAt(state.positionM)) {
+                continue;
+            }
+            double steam = forces.steamKgPerS(i) * forces.steamShare;
+            double fedKg = Math.min(firing[i].feedKgPerS() * durationS, state.tankWaterKg[i]);
+            Firing done = new Firing(firing[i].coalKgPerS(), durationS > 0 ? fedKg / durationS : 0);
+            state.steamKgPerS[i] = steam;
+            state.boilers[i] = engines.get(i).engine().after(state.boilers[i], steam, done, durationS);
+            state.tankWaterKg[i] -= fedKg;
+            state.tankUsedKg[i] += fedKg;
+            state.coalBurntKg[i] += firing[i].coalKgPerS() * durationS;
+        }
+    }
+}

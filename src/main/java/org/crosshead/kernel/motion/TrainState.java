@@ -1,0 +1,74 @@
+package org.crosshead.kernel.motion;
+
+import java.util.Arrays;
+import java.util.List;
+import org.crosshead.kernel.traction.Controls;
+import org.crosshead.kernel.traction.EngineState;
+
+/** Everything that changes on a run, so that an interval can be run again from where it began. */
+final class TrainState {
+
+    static final Handles SHUT = new Handles(new Controls(0, 0), false, Cause.STANDING);
+
+    double positionM;
+    double timeS;
+    /** Speed squared: under constant force it changes evenly with distance. */
+    double speedSquared;
+
+    int cell;
+    boolean standing = true;
+    boolean braking;
+    double brakeFromS;
+    Handles handles = SHUT;
+    double changedS;
+    double stoodM;
+    final EngineState[] boilers;
+    final double[] tankWaterKg;
+    final double[] tankUsedKg;
+    final double[] coalBurntKg;
+    final double[] steamKgPerS;
+    final Stoking.Task[] tasks;
+    final double[] taskFromS;
+
+    TrainState(List<EngineAtWork> engines, double startM) {
+        int count = engines.size();
+        positionM = startM;
+        stoodM = startM;
+        boilers = new EngineState[count];
+        tankWaterKg = new double[count];
+        tankUsedKg = new double[count];
+        coalBurntKg = new double[count];
+        steamKgPerS = new double[count];
+        tasks = new Stoking.Task[count];
+        taskFromS = new double[count];
+        Arrays.fill(tasks, Stoking.Task.QUIET);
+        for (int i = 0; i < count; i++) {
+            boilers[i] = engines.get(i).start();
+            tankWaterKg[i] = engines.get(i).supply().tankWaterKg();
+        }
+    }
+
+    TrainState(TrainState other) {
+        positionM = other.positionM;
+        timeS = other.timeS;
+        speedSquared = other.speedSquared;
+        cell = other.cell;
+        standing = other.standing;
+        braking = other.braking;
+        brakeFromS = other.brakeFromS;
+        handles = other.handles;
+        changedS = other.changedS;
+        stoodM = other.stoodM;
+        boilers = other.boilers.clone();
+        tankWaterKg = other.tankWaterKg.clone();
+        tankUsedKg = other.tankUsedKg.clone();
+        coalBurntKg = other.coalBurntKg.clone();
+        steamKgPerS = other.steamKgPerS.clone();
+        tasks = other.tasks.clone();
+        taskFromS = other.taskFromS.clone();
+    }
+
+    double speedMps() {
+        return Math.sqrt(speedSquared);
+    }
+}
