@@ -31,6 +31,7 @@ public final class RuleDriver implements Driver {
     private static final double ENOUGH = 0.92;
     private static final double TOO_MUCH = 1.45;
     private static final double RAIL_SHARE = 0.97;
+    private static final double REGULATOR_STEP = 0.125;
     private static final double KEPT_SHARE = 1.12;
     private static final double TAKEN_SHARE = 0.93;
     private static final double NOTCH_UP_MOST = 0.6;
@@ -79,8 +80,7 @@ public final class RuleDriver implements Driver {
 
     private static Handles starting(Moment moment, boolean cocksOpen) {
         double full = moment.engine(0).parameters().valveGear().cutoffFull();
-        boolean slips = railLimits(moment, new Controls(1, full));
-        Controls controls = slips ? new Controls(Controls.FIRST_VALVE, full) : new Controls(1, full);
+        Controls controls = heldByRail(moment, new Controls(1, full));
         boolean enough = moment.pullN(new Controls(Controls.FIRST_VALVE, full))
                 > moment.holdingForceN(moment.speedMps(), LOOK_AHEAD_M) + ACCELERATION_MAX_MPS2 * moment.inertiaKg();
         return new Handles(enough ? new Controls(Controls.FIRST_VALVE, full) : controls, cocksOpen, Cause.STARTING);
@@ -185,9 +185,13 @@ public final class RuleDriver implements Driver {
         return leaps ? new Controls(chosen.regulator(), Math.round(20 * NOTCH_UP_MOST * now.cutoff()) / 20.0) : chosen;
     }
 
+    /** Returns these handles with the regulator eased as little as keeps the wheels from slipping, not below the first valve. */
     private static Controls heldByRail(Moment moment, Controls chosen) {
-        Controls eased = new Controls(Controls.FIRST_VALVE, chosen.cutoff());
-        return railLimits(moment, eased) || moment.pullN(eased) > 0.8 * moment.pullN(chosen) ? eased : chosen;
+        double regulator = chosen.regulator();
+        while (regulator > Controls.FIRST_VALVE && railLimits(moment, new Controls(regulator, chosen.cutoff()))) {
+            regulator = Math.max(Controls.FIRST_VALVE, regulator - REGULATOR_STEP);
+        }
+        return new Controls(regulator, chosen.cutoff());
     }
 
     private static Cause cause(Moment moment, Controls chosen, boolean boilerLimits) {
