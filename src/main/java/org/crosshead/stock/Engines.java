@@ -51,6 +51,31 @@ public class Engines {
         return store(draft, reason, basedOn);
     }
 
+    /**
+     * Accepts an estimate that stands among the engine's own figures: a new revision in which it counts. The rules for unknown
+     * figures are offered at the class.
+     *
+     * @throws StockRefusedException if the engine or figure is not known, or there is nothing to accept
+     */
+    @Transactional
+    @PreAuthorize("hasRole('INSPECTOR')")
+    public EngineRevision acceptEstimate(String number, String figureKey) {
+        EngineRevision current = store.current(number)
+                .orElseThrow(() -> new StockRefusedException(List.of(refused("number", "engine-unknown", number))));
+        EngineDraft content = current.content();
+        SourcedFigure estimate = StoredFigures.keyed(content.figures(), figureKey)
+                .flatMap(own -> Estimates.toAccept(content.figures(), figureKey, ClassFigure::keyed))
+                .orElseThrow(() ->
+                        new StockRefusedException(List.of(refused("figures." + figureKey, "no-estimate", figureKey))));
+        EngineDraft accepted = new EngineDraft(
+                content.number(),
+                content.name(),
+                content.classCode(),
+                content.remarks(),
+                Estimates.replaced(content.figures(), estimate));
+        return store(accepted, "Estimate accepted: " + figureKey, current.number());
+    }
+
     public Optional<EngineRevision> current(String number) {
         return store.current(number);
     }
