@@ -16,12 +16,14 @@ import org.jfree.data.xy.XYSeriesCollection;
 /** Pull at the rim against speed, for some cutoffs, with what boiler and rail allow. Lines differ by stroke, not by colour. */
 public final class PullCurves {
 
-    private static final int WIDTH = 720;
-    private static final int HEIGHT = 420;
+    /** Narrow, with large type, so that the type can still be read where a telephone shrinks the drawing by a third. */
+    private static final int WIDTH = 560;
+
+    private static final int HEIGHT = 400;
     private static final Color INK = new Color(0x1b1b1b);
     private static final Color GRID = new Color(0xd0d0d0);
-    private static final Font LABEL = new Font(Font.SANS_SERIF, Font.PLAIN, 12);
-    private static final Font TICKS = new Font(Font.SANS_SERIF, Font.PLAIN, 13);
+    private static final Font LABEL = new Font(Font.SANS_SERIF, Font.PLAIN, 16);
+    private static final Font TICKS = new Font(Font.SANS_SERIF, Font.PLAIN, 16);
     /** Room right of the last speed, for the labels that stand at the ends of the lines. */
     private static final double LABEL_ROOM = 1.22;
 

@@ -33,7 +33,7 @@ class PullCurvesTests {
         Document document =
                 DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(svg)));
         assertThat(document.getDocumentElement().getAttribute("aria-label")).isEqualTo("Pull <against> speed");
-        assertThat(document.getDocumentElement().getAttribute("viewBox")).isEqualTo("0 0 720 420");
+        assertThat(document.getDocumentElement().getAttribute("viewBox")).isEqualTo("0 0 560 400");
     }
 
     @Test
