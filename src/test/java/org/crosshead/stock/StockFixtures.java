@@ -97,6 +97,12 @@ public final class StockFixtures {
                         made("brake_block_force", 21, "tonf")));
     }
 
+    /** A vacuum-braked coach with these figures. */
+    public static VehicleKindDraft kindOf(List<SourcedFigure> figures) {
+        return new VehicleKindDraft(
+                "COACH", "Invented bogie coach", ResistanceFamily.BOGIE_COACH, BrakeKind.VACUUM, figures);
+    }
+
     public static VehicleKindDraft wagon() {
         return new VehicleKindDraft(
                 "WAGON",
