@@ -1,0 +1,34 @@
+package org.crosshead.kernel.track;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Checks gradients averaged over a length against worked examples. */
+class TrackReferenceTests {
+
+    /** Examples take rise over run, the kernel the sine: at 20 in 1000 they differ by 4 parts in a million of the length. */
+    private static final double TOLERANCE = 5e-6;
+
+    private static final GradientProfile RULED =
+            GradientProfile.of(new double[] {0, 600, 1_400, 4_000, 6_000}, new double[] {0, 0.020, 0.005, -0.010});
+
+    private static final GradientProfile EDGE =
+            GradientProfile.of(new double[] {0, 1_000, 2_000}, new double[] {0, 0.010});
+
+    /** [BANK-L7] rule read in laws, example computed: ruling gradient over windows of 500, 1000 and 2000 m, in thousandths. */
+    @ParameterizedTest
+    @CsvSource({"500, 20.000", "1000, 17.000", "2000, 11.000"})
+    void rulingGradientOverAWindow(double windowM, double perMille) {
+        assertThat(RULED.steepestOver(windowM, 0, 6_000).gradient()).isCloseTo(perMille / 1000, within(TOLERANCE));
+    }
+
+    /** [BANK-L8] (computed): a train of 200 m, its head so far past the foot of 10 in 1000. */
+    @ParameterizedTest
+    @CsvSource({"0, 0", "50, 2.5", "100, 5", "200, 10"})
+    void gradientUnderATrain(double pastM, double perMille) {
+        assertThat(EDGE.meanGradient(1_000 + pastM, 200)).isCloseTo(perMille / 1000, within(TOLERANCE));
+    }
+}
