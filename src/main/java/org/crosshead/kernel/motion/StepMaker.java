@@ -15,7 +15,11 @@ final class StepMaker {
     private static final double STEP_LEAST_M = 0.5;
     private static final double STANDING_STEP_S = 60;
     private static final double SLOWER_MPS = 0.05;
-    private static final double BELOW_ENVELOPE = 0.64;
+    private static final double NEAR_ENVELOPE = 0.64;
+    private static final double BELOW_ENVELOPE = 0.45;
+    /** Below this a driver feels his way to the mark with the brake already on. */
+    private static final double CRAWL_MPS = 4;
+
     private static final double NOT_HELD_MPS = 1;
     private static final double BRAKE_BEYOND = 1.5;
     private static final double NEARLY_THERE_M = 5;
@@ -238,7 +242,10 @@ final class StepMaker {
         double speedMps = state.speedMps();
         double leadM = speedMps * (STEP_S + service.delayS() + service.buildUpS() / 2);
         double ahead = view.allowedSquared(leadM);
-        if (!state.braking && speedMps > Math.sqrt(ahead) + SLOWER_MPS) {
+        double here = grid.allowedSquared(state.cell, state.positionM);
+        boolean late = speedMps > Math.sqrt(ahead) + SLOWER_MPS
+                && (speedMps >= CRAWL_MPS || state.speedSquared > NEAR_ENVELOPE * here);
+        if (!state.braking && late) {
             state.braking = true;
             state.brakeFromS = state.timeS;
             recorder.add(new Change.BrakeApplied(recorder.size(), view.stopAhead()));
@@ -249,7 +256,8 @@ final class StepMaker {
 
     private boolean released(TrainState state, double aheadSquared) {
         double here = grid.allowedSquared(state.cell, state.positionM);
-        return state.speedSquared <= aheadSquared || state.speedSquared < BELOW_ENVELOPE * here;
+        boolean crawls = state.speedMps() < CRAWL_MPS && state.speedSquared < BELOW_ENVELOPE * here;
+        return state.speedSquared <= aheadSquared || crawls;
     }
 
     private void release(TrainState state) {
@@ -261,7 +269,7 @@ final class StepMaker {
 
     private double brakeForceN(TrainState state, double speedMps) {
         double full = service.force().forceN(speedMps);
-        if (!state.braking || service.buildUpS() <= 0) {
+        if (!state.braking || service.buildUpS() <= 0 || speedMps < CRAWL_MPS) {
             return full;
         }
         double bittenS = state.timeS - state.brakeFromS - service.delayS();
