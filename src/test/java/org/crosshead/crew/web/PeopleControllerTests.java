@@ -19,6 +19,7 @@ import org.crosshead.crew.Person;
 import org.crosshead.crew.PersonDraft;
 import org.crosshead.crew.PersonDraft.PostHeld;
 import org.crosshead.crew.Post;
+import org.crosshead.platform.CurrentActor;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.TestConfiguration;
@@ -128,9 +129,14 @@ class PeopleControllerTests {
                 .exchange();
     }
 
-    /** The clock and zone that the platform gives. */
+    /** The clock, zone and actor that the platform gives. */
     @TestConfiguration
-    static class Time {
+    static class Platform {
+
+        @Bean
+        CurrentActor actor() {
+            return () -> new CurrentActor.Actor("Somebody");
+        }
 
         @Bean
         Clock clock() {
