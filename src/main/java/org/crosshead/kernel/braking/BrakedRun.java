@@ -10,11 +10,11 @@ import org.crosshead.kernel.units.Units;
  */
 final class BrakedRun {
 
-    static final double STEP_S = 0.25;
+    static final double STEP_S = 0.5;
 
     private static final double SEARCH_MAX_M = 20_000;
-    private static final int STEPS_MAX = 8_000;
-    private static final int HALVINGS = 45;
+    private static final int STEPS_MAX = 4_000;
+    private static final int HALVINGS = 40;
 
     private final Application application;
     private final TrainBody body;

@@ -55,42 +55,47 @@ public final class StoppingDistance {
                 fromM -> forward(application, body, profile, fromM, fromMps, toMps) instanceof Braking.Slows slows
                         ? fromM + slows.distanceM() - atM
                         : Double.POSITIVE_INFINITY;
-        double lateM = atM;
         double firstM = overrun.atM(atM);
         if (firstM <= 0) {
             return atM;
         }
         double leastM = Math.max(profile.startM(), atM - SEARCH_MAX_M);
-        double earlyM = atM - (firstM < SEARCH_MAX_M ? firstM : 500);
-        while (earlyM > leastM && overrun.atM(earlyM) > 0) {
-            lateM = earlyM;
-            earlyM -= Math.max(50, (atM - earlyM) / 4);
+        Tried late = new Tried(atM, firstM);
+        while (late.placeM() > leastM) {
+            double earlyM = Math.max(leastM, late.placeM() - stepBackM(late, atM));
+            Tried early = new Tried(earlyM, overrun.atM(earlyM));
+            if (early.overrunM() <= 0) {
+                return lastGoodM(overrun, early, late);
+            }
+            late = early;
         }
-        earlyM = Math.max(earlyM, leastM);
-        return overrun.atM(earlyM) > 0 ? Double.NaN : lastGoodM(overrun, earlyM, lateM);
+        return Double.NaN;
+    }
+
+    /** Returns how far to go back from a place that is too late: a little more than the overrun, or a quarter of the way. */
+    private static double stepBackM(Tried late, double atM) {
+        return late.overrunM() < SEARCH_MAX_M ? late.overrunM() * 1.02 + 1 : Math.max(100, (atM - late.placeM()) / 4);
     }
 
     /** Returns the place of no overrun between one without and one with overrun, by false position and halving in turn. */
-    private static double lastGoodM(Overrun overrun, double withoutM, double withM) {
-        double goodM = withoutM;
-        double badM = withM;
-        double good = overrun.atM(goodM);
-        double bad = overrun.atM(badM);
-        for (int i = 0; i < TRIES_MAX && badM - goodM > EXACT_M && good < -EXACT_M; i++) {
-            double middleM = (goodM + badM) / 2;
-            double guessM = goodM + (badM - goodM) * good / (good - bad) - EXACT_M / 2;
-            double tryM = i % 3 == 2 || !(guessM > goodM) ? middleM : guessM;
-            double over = overrun.atM(tryM);
-            if (over > 0) {
-                badM = tryM;
-                bad = over;
+    private static double lastGoodM(Overrun overrun, Tried early, Tried late) {
+        Tried good = early;
+        Tried bad = late;
+        for (int i = 0; i < TRIES_MAX && bad.placeM() - good.placeM() > EXACT_M && good.overrunM() < -EXACT_M; i++) {
+            double acrossM = bad.placeM() - good.placeM();
+            double guessM = acrossM * good.overrunM() / (good.overrunM() - bad.overrunM()) - EXACT_M / 2;
+            double onM = good.placeM() + (i % 3 == 2 || !(guessM > 0) ? acrossM / 2 : guessM);
+            Tried next = new Tried(onM, overrun.atM(onM));
+            if (next.overrunM() > 0) {
+                bad = next;
             } else {
-                goodM = tryM;
-                good = over;
+                good = next;
             }
         }
-        return goodM;
+        return good.placeM();
     }
+
+    private record Tried(double placeM, double overrunM) {}
 
     /** How far beyond the place the wanted speed is reached when braking begins at a place; infinite if never. */
     private interface Overrun {
