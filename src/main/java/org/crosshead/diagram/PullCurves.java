@@ -3,6 +3,7 @@ package org.crosshead.diagram;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
+import java.util.Comparator;
 import java.util.List;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.XYTextAnnotation;
@@ -26,6 +27,9 @@ public final class PullCurves {
     private static final Font TICKS = new Font(Font.SANS_SERIF, Font.PLAIN, 16);
     /** Room right of the last speed, for the labels that stand at the ends of the lines. */
     private static final double LABEL_ROOM = 1.22;
+
+    /** Height of a label as a share of the axis. */
+    private static final double LABEL_GAP = 0.055;
 
     private PullCurves() {}
 
@@ -73,9 +77,9 @@ public final class PullCurves {
             series.addSeries(series(i, curves.get(i)));
             renderer.setSeriesPaint(i, INK);
             renderer.setSeriesStroke(i, curves.get(i).line().stroke);
-            plot.addAnnotation(label(curves.get(i)));
         }
         ranges(plot, curves);
+        labels(plot, curves);
         plot.setBackgroundPaint(Color.WHITE);
         plot.setDomainGridlinePaint(GRID);
         plot.setRangeGridlinePaint(GRID);
@@ -116,9 +120,40 @@ public final class PullCurves {
         return series;
     }
 
-    private static XYTextAnnotation label(Curve curve) {
-        Point end = curve.points().get(curve.points().size() - 1);
-        XYTextAnnotation label = new XYTextAnnotation(" " + curve.label(), end.speedMph(), end.pullLbf());
+    private static void labels(XYPlot plot, List<Curve> curves) {
+        double topLbf = plot.getRangeAxis().getUpperBound();
+        List<Curve> upwards = curves.stream()
+                .sorted(Comparator.comparingDouble(curve -> end(curve).pullLbf()))
+                .toList();
+        double[] heightsLbf = apart(
+                upwards.stream().mapToDouble(curve -> end(curve).pullLbf()).toArray(), topLbf);
+        for (int i = 0; i < heightsLbf.length; i++) {
+            plot.addAnnotation(label(upwards.get(i), heightsLbf[i]));
+        }
+    }
+
+    /** Returns rising heights moved as far as labels need to stand clear of each other, and none above the top. */
+    private static double[] apart(double[] heightsLbf, double topLbf) {
+        double gapLbf = topLbf * LABEL_GAP;
+        double[] moved = heightsLbf.clone();
+        for (int i = 1; i < moved.length; i++) {
+            moved[i] = Math.max(moved[i], moved[i - 1] + gapLbf);
+        }
+        double ceilingLbf = topLbf - gapLbf / 2;
+        for (int i = moved.length - 1; i >= 0; i--) {
+            moved[i] = Math.min(moved[i], ceilingLbf);
+            ceilingLbf = moved[i] - gapLbf;
+        }
+        return moved;
+    }
+
+    private static Point end(Curve curve) {
+        return curve.points().get(curve.points().size() - 1);
+    }
+
+    private static XYTextAnnotation label(Curve curve, double heightLbf) {
+        XYTextAnnotation label =
+                new XYTextAnnotation(" " + curve.label(), end(curve).speedMph(), heightLbf);
         label.setFont(LABEL);
         label.setPaint(INK);
         label.setTextAnchor(TextAnchor.CENTER_LEFT);

@@ -57,6 +57,15 @@ class PullCurvesTests {
     }
 
     @Test
+    void keepsLabelsOfLinesThatEndTogetherApart() {
+        List<Point> points = List.of(new Point(0, 24_000), new Point(60, 9_000));
+        String svg = PullCurves.svg(
+                List.of(new Curve("75 %", Line.CUTOFF, points), new Curve("60 %", Line.CUTOFF, points)), WORDS);
+
+        assertThat(Math.abs(heightOf("75 %", svg) - heightOf("60 %", svg))).isGreaterThan(16);
+    }
+
+    @Test
     void refersOnlyToItsOwnIds() {
         Set<String> referred = found(draw("express"), "url\\(#([^)]+)\\)");
 
@@ -67,6 +76,15 @@ class PullCurvesTests {
     void refusesALineWithoutPoints() {
         assertThatThrownBy(() -> new Curve("75 %", Line.CUTOFF, List.of()))
                 .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    private static double heightOf(String label, String svg) {
+        return Pattern.compile("<text [^>]*?\\sy=\"([0-9.]+)\"[^>]*>\\s*" + label)
+                .matcher(svg)
+                .results()
+                .mapToDouble(match -> Double.parseDouble(match.group(1)))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static Set<String> ids(String svg) {

@@ -109,7 +109,7 @@ class StockRulesTests {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "../etc", "<script>", "M 6", "x123456789x123456789x123456789x123456789x"})
+    @ValueSource(strings = {"new", "", "../etc", "<script>", "M 6", "x123456789x123456789x123456789x123456789x"})
     void refusesACodeThatCannotStandInAnAddress(String code) {
         assertThat(TextRules.with("reason").code("code", code).problems())
                 .extracting(StockProblem::field)
