@@ -1,0 +1,49 @@
+package org.crosshead.briefing;
+
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.TreeMap;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** The railway's own figures: margins and reserves, each with an owner, a version and a day from which it holds. */
+@Repository
+public class Policy {
+
+    public static final String BRAKING_MARGIN = "braking.margin-factor";
+    public static final String REACTION_TIME = "braking.reaction-time";
+    public static final String SERVICE_SHARE = "braking.service-share";
+    public static final String WATER_RESERVE = "water.reserve-share";
+    public static final String LEAST_SPEED = "load.least-speed";
+    public static final String LANDMARK_REACH = "landmark.reach";
+
+    private final JdbcClient jdbc;
+
+    Policy(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    /**
+     * One policy figure as it stood.
+     *
+     * @param version version of the policy it was taken from
+     */
+    public record PolicyFigure(String key, double value, String unit, String source, String owner, int version) {}
+
+    /** Returns the figures that hold on a day, by key. */
+    public Map<String, PolicyFigure> on(LocalDate day) {
+        Map<String, PolicyFigure> figures = new TreeMap<>();
+        jdbc.sql("select * from policy_figure where valid_from <= ? order by policy_key, policy_version")
+                .param(day)
+                .query((rs, row) -> new PolicyFigure(
+                        rs.getString("policy_key"),
+                        rs.getDouble("policy_value"),
+                        rs.getString("unit"),
+                        rs.getString("source"),
+                        rs.getString("policy_owner"),
+                        rs.getInt("policy_version")))
+                .list()
+                .forEach(figure -> figures.put(figure.key(), figure));
+        return figures;
+    }
+}
