@@ -2,6 +2,7 @@ package org.crosshead.platform.security;
 
 import org.crosshead.platform.account.PostsOfToday;
 import org.crosshead.platform.account.TooManyAttemptsException;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.security.config.Customizer;
@@ -12,6 +13,7 @@ import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.access.intercept.AuthorizationFilter;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
+import org.springframework.util.unit.DataSize;
 
 /** Log-in by a form, the table of endpoints, and the headers that hold a browser to this service's own files. */
 @Configuration(proxyBeanMethods = false)
@@ -28,7 +30,10 @@ class SecurityConfiguration {
     }
 
     @Bean
-    SecurityFilterChain endpoints(HttpSecurity http, PostsOfToday posts) {
+    SecurityFilterChain endpoints(
+            HttpSecurity http,
+            PostsOfToday posts,
+            @Value("${spring.servlet.multipart.max-request-size}") DataSize requestSizeMax) {
         return http.authorizeHttpRequests(requests -> requests.anyRequest().access(new EndpointDecision()))
                 .formLogin(form -> form.loginPage("/login")
                         .failureHandler((request, response, failure) -> response.sendRedirect(request.getContextPath()
@@ -40,7 +45,7 @@ class SecurityConfiguration {
                                 policy -> policy.policyDirectives(CONTENT_SECURITY_POLICY))
                         .referrerPolicy(policy -> policy.policy(ReferrerPolicy.SAME_ORIGIN)))
                 .csrf(Customizer.withDefaults())
-                .exceptionHandling(refusals -> refusals.accessDeniedHandler(new RefusalHandler()))
+                .exceptionHandling(refusals -> refusals.accessDeniedHandler(new RefusalHandler(requestSizeMax)))
                 .addFilterBefore(new FreshLogInFilter(posts), AuthorizationFilter.class)
                 .build();
     }

@@ -50,6 +50,22 @@ final class Browser {
         return client.send(request, BodyHandlers.ofString());
     }
 
+    /** Sends a file by the form of the page. */
+    HttpResponse<String> upload(String page, String path, String content) throws IOException, InterruptedException {
+        String form =
+                part("_csrf", token(get(page).body())) + part("file\"; filename=\"a.csv", content) + "--mark--\r\n";
+        HttpRequest request = HttpRequest.newBuilder(URI.create(base + path))
+                .header("Accept", "text/html")
+                .header("Content-Type", "multipart/form-data; boundary=mark")
+                .POST(BodyPublishers.ofString(form))
+                .build();
+        return client.send(request, BodyHandlers.ofString());
+    }
+
+    private static String part(String name, String content) {
+        return "--mark\r\nContent-Disposition: form-data; name=\"" + name + "\"\r\n\r\n" + content + "\r\n";
+    }
+
     /** Opens the page with the form, then sends the form to {@code path}. */
     HttpResponse<String> post(String page, String path, Map<String, String> fields)
             throws IOException, InterruptedException {

@@ -144,6 +144,19 @@ class LogInTests {
     }
 
     @Test
+    void saysThatAFileIsTooLarge() throws Exception {
+        account("anna", "MANAGER", false);
+        browser.logIn("anna", PASSWORD);
+
+        HttpResponse<String> refused = browser.upload("/logout", "/import/a/b/c/d", "x".repeat(7_000_000));
+        HttpResponse<String> readable = browser.upload("/logout", "/import/a/b/c/d", "x".repeat(3_000_000));
+
+        assertThat(refused.statusCode()).isEqualTo(413);
+        assertThat(refused.body()).contains("The file is too large");
+        assertThat(readable.statusCode()).as("read, but there is no such page").isEqualTo(404);
+    }
+
+    @Test
     void showsAClearPageForWhatThePostsDoNotAllow() throws Exception {
         account("anna", "DRIVER", false);
         browser.logIn("anna", PASSWORD);
