@@ -1,0 +1,52 @@
+package org.crosshead.diagram;
+
+import java.util.List;
+
+/** What the boiler says: pressure, and water in the glass. */
+final class BoilerLanes {
+
+    private static final double PRESSURE_PX = 52;
+    private static final double GLASS_PX = 52;
+    private static final double ROOM_SHARE = 0.2;
+
+    private BoilerLanes() {}
+
+    static Lane pressure(Panel panel) {
+        double low = panel.scales().pressureMinPsi();
+        double high = panel.scales().pressureMaxPsi();
+        double room = (high - low) * ROOM_SHARE;
+        Lane lane = new Lane(panel, PRESSURE_PX, low - room, high + room);
+        lane.caption(panel.model().captions().boiler(), "psi", lane.y(high) + 14);
+        lane.scale(List.of(low, high), "");
+        trace(lane, panel.model().run().pressurePsi(), Ink.PRESSURE, "");
+        return lane;
+    }
+
+    static Lane glass(Panel panel) {
+        Lane lane = new Lane(panel, GLASS_PX, -25, 125);
+        lane.caption(panel.model().captions().glass(), "%", lane.y(100) + 14);
+        lane.scale(List.of(0.0, 100.0), "");
+        trace(lane, panel.model().run().glassPercent(), Ink.WATER, " %", 6, 3);
+        return lane;
+    }
+
+    /** Draws the line and writes the panel's lowest value where it stands. */
+    private static void trace(Lane lane, List<Double> values, Ink ink, String unit, float... dash) {
+        Polyline run = lane.panel().run(values);
+        if (run.size() < 2) {
+            return;
+        }
+        lane.keepOff(lane.trace(run, ink, 2, dash), 1.5);
+        int lowest = 0;
+        for (int i = 1; i < run.size(); i++) {
+            lowest = run.y().get(i) < run.y().get(lowest) ? i : lowest;
+        }
+        double x = run.x().get(lowest);
+        double y = lane.y(run.y().get(lowest));
+        String figure = lane.panel().model().captions().lowest() + " "
+                + Math.round(run.y().get(lowest)) + unit;
+        Words words = Words.bold(figure, lane.panel().format().smallPx);
+        lane.placer().block(x - 2, y - 2, x + 2, y + 2);
+        lane.label(words, x, 60, ink, y + 14, y - 6, y - 14);
+    }
+}
