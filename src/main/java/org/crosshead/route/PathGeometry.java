@@ -74,7 +74,7 @@ public final class PathGeometry {
         List<SpeedLimits.Length> lengths = limits.stream()
                 .map(limit -> new SpeedLimits.Length(limit.fromM(), limit.toM(), limit.limitMps()))
                 .toList();
-        return new Track(gradientProfile(), curveRadii(), SpeedLimits.of(lengthM(), greatestMps, lengths));
+        return new Track(profile(), curveRadii(), SpeedLimits.of(lengthM(), greatestMps, lengths));
     }
 
     /**
@@ -136,7 +136,8 @@ public final class PathGeometry {
         return List.copyOf(reversals);
     }
 
-    private GradientProfile gradientProfile() {
+    /** Returns the gradients as the kernel takes them. */
+    public GradientProfile profile() {
         double[] boundariesM = new double[gradients.size() + 1];
         double[] values = new double[gradients.size()];
         for (int i = 0; i < values.length; i++) {
