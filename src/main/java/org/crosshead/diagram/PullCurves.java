@@ -3,6 +3,8 @@ package org.crosshead.diagram;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import org.jfree.chart.JFreeChart;
@@ -122,9 +124,9 @@ public final class PullCurves {
 
     private static void labels(XYPlot plot, List<Curve> curves) {
         double topLbf = plot.getRangeAxis().getUpperBound();
-        List<Curve> upwards = curves.stream()
-                .sorted(Comparator.comparingDouble(curve -> end(curve).pullLbf()))
-                .toList();
+        List<Curve> upwards = new ArrayList<>(curves);
+        Collections.reverse(upwards); // of lines that end together, the first has its label on top
+        upwards.sort(Comparator.comparingDouble(curve -> end(curve).pullLbf()));
         double[] heightsLbf = apart(
                 upwards.stream().mapToDouble(curve -> end(curve).pullLbf()).toArray(), topLbf);
         for (int i = 0; i < heightsLbf.length; i++) {
