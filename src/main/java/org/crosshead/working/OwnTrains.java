@@ -46,7 +46,8 @@ public class OwnTrains {
         return personId == null ? Optional.empty() : people.find(personId).map(Person::staffNumber);
     }
 
-    private boolean seesAll() {
+    /** Returns true for a post that sees every train and what is only prepared. */
+    public boolean seesAll() {
         CurrentActor.Actor who = actor.get();
         return who.posts().stream().anyMatch(SEE_ALL::contains);
     }

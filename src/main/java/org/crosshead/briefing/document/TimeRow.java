@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Booked against forecast at one place.
  *
- * @param late seconds later than booked (negative: early) at arrival, or at passing
+ * @param late seconds later than booked (negative: early) at arrival, or at passing; null where nothing is booked or the train does not get there
  */
 public record TimeRow(
         Place place,

@@ -1,0 +1,232 @@
+package org.crosshead.briefing;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.crosshead.briefing.build.BriefingBuilder;
+import org.crosshead.briefing.document.BriefingDocument;
+import org.crosshead.briefing.document.Phrase;
+import org.crosshead.briefing.document.Term;
+import org.crosshead.platform.CurrentActor;
+import org.crosshead.platform.Journal;
+import org.crosshead.platform.NotFoundException;
+import org.crosshead.working.OwnTrains;
+import org.crosshead.working.Train;
+import org.crosshead.working.Trains;
+import org.jspecify.annotations.Nullable;
+import org.springframework.security.access.prepost.PreAuthorize;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Prepares, issues and shows briefings. An issued one is frozen; a change is a new issue that replaces it. */
+@Service
+@Transactional(readOnly = true)
+public class Briefings {
+
+    private static final String SUBJECT = "briefing";
+
+    private final BriefingBuilder builder;
+    private final BriefingStore store;
+    private final Trains trains;
+    private final OwnTrains ownTrains;
+    private final Journal journal;
+    private final CurrentActor actor;
+    private final Clock clock;
+
+    Briefings(
+            BriefingBuilder builder,
+            BriefingStore store,
+            Trains trains,
+            OwnTrains ownTrains,
+            Journal journal,
+            CurrentActor actor,
+            Clock clock) {
+        this.builder = builder;
+        this.store = store;
+        this.trains = trains;
+        this.ownTrains = ownTrains;
+        this.journal = journal;
+        this.actor = actor;
+        this.clock = clock;
+    }
+
+    /**
+     * Computes and stores a briefing in place of what was prepared before and never issued.
+     *
+     * @return its id
+     */
+    @Transactional
+    @PreAuthorize("hasRole('INSPECTOR')")
+    public long prepare(long trainId) {
+        Train train = trains.find(trainId).orElseThrow(() -> new NotFoundException("train", trainId));
+        if (train.cancelled()) {
+            throw new BriefingRefusedException("train-cancelled");
+        }
+        BriefingDocument document = builder.build(train);
+        store.deletePrepared(trainId);
+        long id = store.insert(trainId, document);
+        journal.write("briefing.prepared", SUBJECT, id, train.content().code());
+        return id;
+    }
+
+    /**
+     * Freezes a prepared briefing and numbers it; it replaces the issue before.
+     *
+     * @throws BriefingRefusedException if it is not complete, out of date, or issued already
+     */
+    @Transactional
+    @PreAuthorize("hasRole('INSPECTOR')")
+    public void issue(long id) {
+        StoredBriefing briefing = store.find(id).orElseThrow(() -> new NotFoundException(SUBJECT, id));
+        if (!briefing.document().missing().isEmpty()) {
+            throw new BriefingRefusedException("not-complete");
+        }
+        if (!changes(briefing).isEmpty()) {
+            throw new BriefingRefusedException("out-of-date");
+        }
+        store.replaceIssued(briefing.trainId());
+        int number = store.nextIssueNumber(briefing.trainId());
+        if (!store.issue(id, number, clock.instant(), actor.get().name())) {
+            throw new BriefingRefusedException("not-prepared");
+        }
+        journal.write(
+                "briefing.issued", SUBJECT, id, briefing.document().heading().trainCode() + " issue " + number);
+    }
+
+    /**
+     * Takes a crew member's word that they have read an issue. The same id sent again counts once.
+     *
+     * @param clientId made by the reader's device
+     * @param deviceTime by the clock of the device
+     * @throws BriefingRefusedException if the reader is not of its crew, or it is not the issue that holds
+     */
+    @Transactional
+    @PreAuthorize("hasAnyRole('DRIVER', 'FIREMAN')")
+    public void acknowledge(long id, String clientId, Instant deviceTime) {
+        StoredBriefing briefing = visible(id);
+        String staffNumber = ownTrains.staffNumber().orElseThrow(() -> new BriefingRefusedException("not-of-crew"));
+        if (briefing.state() == BriefingState.PREPARED) {
+            throw new BriefingRefusedException("not-issued");
+        }
+        if (!isOfCrew(briefing, staffNumber)) {
+            throw new BriefingRefusedException("not-of-crew");
+        }
+        Acknowledgement reading = new Acknowledgement(staffNumber, actor.get().name(), deviceTime, clock.instant());
+        if (store.acknowledge(id, clientId, reading)) {
+            journal.write("briefing.acknowledged", SUBJECT, id, staffNumber);
+        }
+    }
+
+    /** Returns a briefing as the person who asks may see it: crew only issues of their own trains. */
+    public IssuedBriefing show(long id) {
+        StoredBriefing briefing = visible(id);
+        Optional<String> staffNumber = ownTrains.staffNumber();
+        List<Acknowledgement> readings = store.acknowledgements(id);
+        Instant mine = readings.stream()
+                .filter(reading ->
+                        staffNumber.isPresent() && reading.staffNumber().equals(staffNumber.get()))
+                .map(Acknowledgement::receivedAt)
+                .findFirst()
+                .orElse(null);
+        boolean ofCrew = staffNumber.isPresent() && isOfCrew(briefing, staffNumber.get());
+        return new IssuedBriefing(
+                briefing.id(),
+                briefing.trainId(),
+                briefing.document().heading().trainCode(),
+                briefing.issueNumber(),
+                briefing.state(),
+                briefing.issuedAt(),
+                briefing.issuedBy(),
+                briefing.document(),
+                briefing.state() == BriefingState.REPLACED
+                        ? List.of(Phrase.of("out-of-date.replaced"))
+                        : changes(briefing),
+                mine,
+                ofCrew && mine == null && briefing.state() == BriefingState.ISSUED,
+                readings,
+                notYetRead(briefing, readings));
+    }
+
+    /** Returns the briefings of a train, the latest first; crew see what has been issued. */
+    public List<BriefingSummary> ofTrain(long trainId) {
+        Train train = trains.find(trainId).orElseThrow(() -> new NotFoundException("train", trainId));
+        if (!ownTrains.isVisible(train)) {
+            throw new NotFoundException("train", trainId);
+        }
+        return store.ofTrain(trainId).stream()
+                .filter(briefing -> ownTrains.seesAll() || briefing.state() != BriefingState.PREPARED)
+                .toList();
+    }
+
+    private StoredBriefing visible(long id) {
+        StoredBriefing briefing = store.find(id).orElseThrow(() -> new NotFoundException(SUBJECT, id));
+        Train train = trains.find(briefing.trainId()).orElseThrow(() -> new NotFoundException(SUBJECT, id));
+        boolean hidden =
+                !ownTrains.isVisible(train) || (briefing.state() == BriefingState.PREPARED && !ownTrains.seesAll());
+        if (hidden) {
+            throw new NotFoundException(SUBJECT, id);
+        }
+        return briefing;
+    }
+
+    private static boolean isOfCrew(StoredBriefing briefing, String staffNumber) {
+        return briefing.document().heading().crew().stream()
+                .anyMatch(line -> line.staffNumber().equals(staffNumber));
+    }
+
+    private static List<String> notYetRead(StoredBriefing briefing, List<Acknowledgement> readings) {
+        return briefing.document().heading().crew().stream()
+                .filter(line -> readings.stream()
+                        .noneMatch(reading -> reading.staffNumber().equals(line.staffNumber())))
+                .map(line -> line.name())
+                .distinct()
+                .toList();
+    }
+
+    /** Returns what has changed since a briefing was made. */
+    private List<Phrase> changes(StoredBriefing briefing) {
+        Train train = trains.find(briefing.trainId()).orElseThrow();
+        if (train.cancelled()) {
+            return List.of(Phrase.of("out-of-date.cancelled"));
+        }
+        Map<String, String> now = builder.fingerprint(train);
+        Map<String, String> then = then(briefing.document());
+        List<Phrase> changes = new ArrayList<>();
+        now.forEach((key, value) -> addChange(changes, key, then.get(key), value));
+        then.keySet().stream()
+                .filter(key -> !now.containsKey(key))
+                .forEach(key -> addChange(changes, key, then.get(key), null));
+        return changes;
+    }
+
+    private static Map<String, String> then(BriefingDocument document) {
+        Map<String, String> then = new LinkedHashMap<>();
+        document.inputs().revisions().forEach((key, id) -> then.put(key, String.valueOf(id)));
+        document.inputs()
+                .restrictions()
+                .forEach(restriction -> then.put("restriction:" + restriction.number(), restriction.toString()));
+        document.inputs().policy().forEach((key, value) -> then.put("policy:" + key, String.valueOf(value)));
+        return then;
+    }
+
+    private static void addChange(List<Phrase> changes, String key, @Nullable String before, @Nullable String after) {
+        if (java.util.Objects.equals(before, after)) {
+            return;
+        }
+        int colon = key.indexOf(':');
+        String kind = before == null ? "new" : after == null ? "gone" : "changed";
+        changes.add(
+                Phrase.of("out-of-date." + key.substring(0, colon) + "-" + kind, Term.text(key.substring(colon + 1))));
+    }
+
+    /** Returns the latest issue of a train, if there is one that the person who asks may see. */
+    public Optional<BriefingSummary> latest(long trainId) {
+        return ofTrain(trainId).stream()
+                .filter(briefing -> briefing.state() == BriefingState.ISSUED)
+                .findFirst();
+    }
+}

@@ -1,0 +1,99 @@
+package org.crosshead.briefing.build;
+
+import java.time.Clock;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.crosshead.briefing.Policy;
+import org.crosshead.briefing.document.BriefingDocument;
+import org.crosshead.briefing.document.Road;
+import org.crosshead.kernel.handling.RuleDriver;
+import org.crosshead.kernel.handling.RuleFireman;
+import org.crosshead.kernel.motion.Forecast;
+import org.crosshead.kernel.motion.RunOutcome;
+import org.crosshead.platform.CurrentActor;
+import org.crosshead.route.MeasureUnit;
+import org.crosshead.route.RouteSummary;
+import org.crosshead.route.Routes;
+import org.crosshead.working.Train;
+import org.springframework.stereotype.Component;
+
+/** Builds the document of a train's briefing from what is stored now. With a figure missing it shows the road and says what is missing. */
+@Component
+public class BriefingBuilder {
+
+    private final InputsReader reader;
+    private final Routes routes;
+    private final CurrentActor actor;
+    private final Clock clock;
+
+    BriefingBuilder(InputsReader reader, Routes routes, CurrentActor actor, Clock clock) {
+        this.reader = reader;
+        this.routes = routes;
+        this.actor = actor;
+        this.clock = clock;
+    }
+
+    /** Returns the ids of the revisions, and the restrictions, from which the train's briefing would be made now. */
+    public Map<String, String> fingerprint(Train train) {
+        TrainInputs inputs = reader.read(train);
+        Map<String, String> fingerprint = new LinkedHashMap<>();
+        inputs.revisions().forEach((key, id) -> fingerprint.put(key, String.valueOf(id)));
+        inputs.restrictions()
+                .forEach(restriction -> fingerprint.put(
+                        "restriction:" + restriction.draft().number(),
+                        restriction.draft().toString()));
+        inputs.policy().forEach((key, figure) -> fingerprint.put("policy:" + key, String.valueOf(figure.value())));
+        return fingerprint;
+    }
+
+    /** Returns the briefing. */
+    public BriefingDocument build(Train train) {
+        TrainInputs inputs = reader.read(train);
+        PapersMaker papers = new PapersMaker(inputs);
+        Map<String, MeasureUnit> units = units();
+        RoadMaker roads = new RoadMaker(inputs, units);
+        if (!inputs.missing().isEmpty()) {
+            return document(inputs, papers, roads.make(null, null), null);
+        }
+        TrainModel model = new TrainModel(inputs);
+        RunOutcome outcome = Forecast.timed(model.request(), new RuleDriver(), new RuleFireman());
+        Places places =
+                new Places(inputs.path(), units, inputs.content().dark(), inputs.policyValue(Policy.LANDMARK_REACH));
+        Workings workings = new Workings(inputs, model, outcome, places, new Speeds(places), new FigureBook());
+        return document(inputs, papers, roads.make(model, outcome.run()), workings);
+    }
+
+    private BriefingDocument document(
+            TrainInputs inputs, PapersMaker papers, Road road, @org.jspecify.annotations.Nullable Workings workings) {
+        SummaryMaker summary = workings == null ? null : new SummaryMaker(workings, road);
+        TimesMaker times = workings == null ? null : new TimesMaker(workings);
+        return new BriefingDocument(
+                BriefingDocument.SCHEMA,
+                papers.heading(),
+                clock.instant(),
+                actor.get().name(),
+                papers.madeFrom(),
+                inputs.missing(),
+                summary == null ? List.of() : summary.today(),
+                summary == null ? List.of() : summary.keyFigures(),
+                road,
+                workings == null ? List.of() : new HandlingMaker(workings).rows(),
+                workings == null ? List.of() : new BrakingMaker(workings).rows(),
+                times == null ? List.of() : times.times(),
+                times == null ? List.of() : times.supplies(),
+                papers.notes(),
+                papers.assumptions(),
+                papers.sources(),
+                workings == null ? Map.of() : workings.book().figures(),
+                papers.inputs());
+    }
+
+    private Map<String, MeasureUnit> units() {
+        Map<String, MeasureUnit> units = new LinkedHashMap<>();
+        for (RouteSummary route : routes.all()) {
+            units.put(route.code(), route.measureUnit());
+        }
+        return units;
+    }
+}

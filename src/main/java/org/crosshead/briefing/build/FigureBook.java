@@ -1,0 +1,79 @@
+package org.crosshead.briefing.build;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.crosshead.briefing.document.Term;
+import org.crosshead.kernel.figure.Figure;
+import org.crosshead.kernel.figure.Input;
+import org.crosshead.kernel.figure.Step;
+import org.crosshead.kernel.figure.StepKind;
+import org.crosshead.kernel.motion.Run;
+
+/** Collects the figures of a briefing by key, so that every number shown can say how it came about. */
+final class FigureBook {
+
+    private final Map<String, Figure> figures = new LinkedHashMap<>();
+
+    Map<String, Figure> figures() {
+        return figures;
+    }
+
+    /** Returns the figure's value as a term that names it. */
+    Term put(String key, Figure figure) {
+        figures.put(key, figure);
+        return Term.figure(figure.value(), figure.unit(), key);
+    }
+
+    /** Puts a value that was read from the run: its step is the balance of forces there. */
+    Term fromRun(String key, double value, String unit, Run run, int sample) {
+        return put(key, new Figure(value, unit, List.of(balance(run, sample))));
+    }
+
+    /** Puts a value of boiler or tank that was read from the run: its step is the balance of water there. */
+    Term fromBoiler(String key, double value, String unit, Run run, int sample, int engine) {
+        return put(key, new Figure(value, unit, List.of(water(run, sample, engine))));
+    }
+
+    static Step balance(Run run, int sample) {
+        int at = Math.min(sample, Math.max(0, run.size() - 2));
+        double inertiaKg = run.inertiaKg(at);
+        double pull = run.pullN(at);
+        double resistance = run.resistanceN(at);
+        double gravity = run.gravityN(at);
+        double curve = run.curveN(at);
+        double brake = run.brakeN(at);
+        return new Step(
+                StepKind.RUN,
+                "run.balance",
+                "(pull - resistance - gravity - curve - brake) / inertia",
+                List.of(
+                        new Input("pull", pull, "N", "run:pull"),
+                        new Input("resistance", resistance, "N", "run:resistance"),
+                        new Input("gravity", gravity, "N", "run:gravity"),
+                        new Input("curve", curve, "N", "run:curve"),
+                        new Input("brake", brake, "N", "run:brake"),
+                        new Input("inertia", inertiaKg, "kg", "run:inertia")),
+                (pull - resistance - gravity - curve - brake) / inertiaKg,
+                "m/s2",
+                "RUN");
+    }
+
+    private static Step water(Run run, int sample, int engine) {
+        int at = Math.min(sample, Math.max(0, run.size() - 2));
+        double seconds = run.timeS(at + 1) - run.timeS(at);
+        double fed = run.tankUsedKg(at + 1, engine) - run.tankUsedKg(at, engine);
+        double steam = run.steamKgPerS(at, engine);
+        return new Step(
+                StepKind.RUN,
+                "run.water",
+                "fed - steam * seconds",
+                List.of(
+                        new Input("fed", fed, "kg", "run:fed"),
+                        new Input("steam", steam, "kg/s", "run:steam"),
+                        new Input("seconds", seconds, "s", "run:seconds")),
+                fed - steam * seconds,
+                "kg",
+                "RUN");
+    }
+}

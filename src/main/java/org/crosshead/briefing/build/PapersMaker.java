@@ -1,0 +1,234 @@
+package org.crosshead.briefing.build;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.crosshead.briefing.Policy.PolicyFigure;
+import org.crosshead.briefing.build.TrainInputs.Consist;
+import org.crosshead.briefing.build.TrainInputs.EngineAtTrain;
+import org.crosshead.briefing.document.Heading;
+import org.crosshead.briefing.document.Inputs;
+import org.crosshead.briefing.document.NoteRow;
+import org.crosshead.briefing.document.Phrase;
+import org.crosshead.briefing.document.SourceRow;
+import org.crosshead.briefing.document.Term;
+import org.crosshead.platform.Origin;
+import org.crosshead.route.Restriction;
+import org.crosshead.stock.EstimateUsed;
+import org.crosshead.stock.FigureEntry;
+import org.crosshead.stock.LocomotiveClassDraft;
+import org.crosshead.stock.SourcedFigure;
+import org.crosshead.stock.VehicleKindRevision;
+import org.crosshead.working.TrainDraft;
+
+/** Makes what is taken over from the records: heading, notes, assumptions, sources, inputs. */
+final class PapersMaker {
+
+    private final TrainInputs inputs;
+
+    PapersMaker(TrainInputs inputs) {
+        this.inputs = inputs;
+    }
+
+    Heading heading() {
+        TrainDraft content = inputs.content();
+        TrainDraft.Call first = content.calls().get(0);
+        TrainDraft.Call last = content.calls().get(content.calls().size() - 1);
+        boolean tenderFirst = content.legs().get(0).tenderFirst();
+        return new Heading(
+                content.code(),
+                content.title(),
+                content.day(),
+                content.kind(),
+                first.place(),
+                Objects.requireNonNull(first.departure()),
+                last.place(),
+                Objects.requireNonNull(last.arrival()),
+                inputs.zone(),
+                inputs.engines().stream()
+                        .map(engine -> new Heading.EngineLine(
+                                engine.turn().engineNumber(),
+                                engine.engine().content().name(),
+                                engine.ofClass().content().name(),
+                                engine.turn().position().name(),
+                                tenderFirst,
+                                engine.engine().content().remarks()))
+                        .toList(),
+                content.crew().stream()
+                        .map(slot -> new Heading.CrewLine(
+                                slot.staffNumber(),
+                                inputs.people().getOrDefault(slot.staffNumber(), slot.staffNumber()),
+                                slot.role(),
+                                slot.engineNumber()))
+                        .toList(),
+                inputs.consist() == null
+                        ? null
+                        : inputs.consist().formation().content().name(),
+                content.rail(),
+                content.weather(),
+                content.dark());
+    }
+
+    List<Phrase> madeFrom() {
+        List<Phrase> from = new ArrayList<>();
+        from.add(Phrase.of(
+                "made-from.train",
+                Term.text(inputs.content().code()),
+                Term.number(inputs.train().revision(), "")));
+        for (EngineAtTrain engine : inputs.engines()) {
+            from.add(Phrase.of(
+                    "made-from.class",
+                    Term.text(engine.ofClass().content().name()),
+                    Term.number(engine.ofClass().number(), "")));
+            from.add(Phrase.of(
+                    "made-from.engine",
+                    Term.text(engine.turn().engineNumber()),
+                    Term.number(engine.engine().number(), "")));
+        }
+        Consist consist = inputs.consist();
+        if (consist != null) {
+            from.add(Phrase.of(
+                    "made-from.formation",
+                    Term.text(consist.formation().content().name()),
+                    Term.number(consist.formation().number(), "")));
+        }
+        inputs.content().legs().stream()
+                .map(TrainDraft.Leg::routeCode)
+                .distinct()
+                .forEach(code -> from.add(Phrase.of("made-from.route", Term.text(code))));
+        for (Restriction restriction : inputs.restrictions()) {
+            from.add(Phrase.of(
+                    "made-from.restriction", Term.text(restriction.draft().number())));
+        }
+        return from;
+    }
+
+    List<NoteRow> notes() {
+        List<NoteRow> notes = new ArrayList<>();
+        Map<String, LocomotiveClassDraft> classes = new LinkedHashMap<>();
+        inputs.engines()
+                .forEach(engine -> classes.put(
+                        engine.ofClass().content().code(), engine.ofClass().content()));
+        for (LocomotiveClassDraft ofClass : classes.values()) {
+            ofClass.notes().forEach(note -> notes.add(new NoteRow(ofClass.name(), note.topic(), note.text())));
+        }
+        return notes;
+    }
+
+    List<Phrase> assumptions() {
+        List<Phrase> assumptions = new ArrayList<>();
+        assumptions.add(Phrase.of(
+                "assumption.rail", Term.text("rail." + inputs.content().rail().name())));
+        assumptions.add(Phrase.of("assumption.resistance"));
+        assumptions.add(Phrase.of("assumption.adhesion"));
+        assumptions.add(Phrase.of("assumption.engine"));
+        assumptions.add(Phrase.of("assumption.brake"));
+        assumptions.add(Phrase.of("assumption.crew"));
+        for (EngineAtTrain engine : inputs.engines()) {
+            if (engine.figures() != null) {
+                engine.figures().estimates().forEach(used -> assumptions.add(estimate(used)));
+            }
+        }
+        Consist consist = inputs.consist();
+        if (consist != null && consist.figures() != null) {
+            consist.figures().estimates().forEach(used -> assumptions.add(estimate(used)));
+        }
+        if (!inputs.path().reversalsM().isEmpty()) {
+            assumptions.add(Phrase.of("assumption.reversal"));
+        }
+        return assumptions;
+    }
+
+    private static Phrase estimate(EstimateUsed used) {
+        Double value = used.figure().value();
+        return Phrase.of(
+                "assumption.estimate",
+                Term.text(used.subject()),
+                Term.text(used.figure().key()),
+                Term.number(value == null ? 0 : value, used.figure().unit()),
+                Term.text(used.figure().note()));
+    }
+
+    List<SourceRow> sources() {
+        List<SourceRow> rows = new ArrayList<>();
+        for (EngineAtTrain engine : inputs.engines()) {
+            String code = engine.ofClass().content().code();
+            entries(
+                    rows,
+                    "class:" + code,
+                    engine.ofClass().content().name(),
+                    "class revision " + engine.ofClass().number(),
+                    engine.ofClass().entries());
+            entries(
+                    rows,
+                    "engine:" + engine.turn().engineNumber(),
+                    engine.turn().engineNumber(),
+                    "engine revision " + engine.engine().number(),
+                    engine.engine().entries());
+        }
+        Consist consist = inputs.consist();
+        if (consist != null) {
+            for (VehicleKindRevision kind : consist.kinds().values()) {
+                entries(
+                        rows,
+                        "vehicle:" + kind.content().code(),
+                        kind.content().name(),
+                        "vehicle revision " + kind.number(),
+                        kind.entries());
+            }
+        }
+        for (PolicyFigure figure : inputs.policy().values()) {
+            rows.add(new SourceRow(
+                    "policy:" + figure.key(),
+                    figure.key(),
+                    figure.value() + " " + figure.unit(),
+                    Origin.PUBLISHED,
+                    figure.source(),
+                    "policy version " + figure.version(),
+                    figure.owner(),
+                    inputs.train().madeAt()));
+        }
+        return distinct(rows);
+    }
+
+    private static List<SourceRow> distinct(List<SourceRow> rows) {
+        Map<String, SourceRow> byKey = new LinkedHashMap<>();
+        rows.forEach(row -> byKey.putIfAbsent(row.key(), row));
+        return List.copyOf(byKey.values());
+    }
+
+    private static void entries(
+            List<SourceRow> rows, String prefix, String subject, String revision, List<FigureEntry> entries) {
+        for (FigureEntry entry : entries) {
+            SourcedFigure figure = entry.figure();
+            String value = figure.value() == null ? "" : number(figure.value()) + " " + figure.unit();
+            Instant at = entry.enteredAt();
+            rows.add(new SourceRow(
+                    prefix + ":" + figure.key(),
+                    subject + ", " + figure.key().replace('_', ' '),
+                    value,
+                    figure.origin(),
+                    figure.note(),
+                    revision,
+                    entry.enteredBy(),
+                    at));
+        }
+    }
+
+    private static String number(double value) {
+        return value == Math.rint(value) ? String.valueOf(Math.round(value)) : String.valueOf(value);
+    }
+
+    Inputs inputs() {
+        Map<String, Double> policy = new LinkedHashMap<>();
+        inputs.policy().forEach((key, figure) -> policy.put(key, figure.value()));
+        return new Inputs(
+                inputs.content(),
+                inputs.revisions(),
+                inputs.restrictions().stream().map(Restriction::draft).toList(),
+                policy);
+    }
+}

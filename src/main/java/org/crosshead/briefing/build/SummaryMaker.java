@@ -1,0 +1,246 @@
+package org.crosshead.briefing.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.crosshead.briefing.document.KeyFigure;
+import org.crosshead.briefing.document.Phrase;
+import org.crosshead.briefing.document.Road;
+import org.crosshead.briefing.document.Term;
+import org.crosshead.kernel.figure.Figure;
+import org.crosshead.kernel.figure.Input;
+import org.crosshead.kernel.figure.Step;
+import org.crosshead.kernel.figure.StepKind;
+import org.crosshead.kernel.handling.LoadLimit;
+import org.crosshead.kernel.handling.RuleDriver;
+import org.crosshead.kernel.handling.RuleFireman;
+import org.crosshead.kernel.motion.Run;
+import org.crosshead.kernel.motion.RunOutcome;
+import org.crosshead.kernel.resistance.TrainBody;
+import org.crosshead.kernel.track.GradientProfile;
+import org.crosshead.kernel.traction.LimitedBy;
+import org.crosshead.kernel.units.Units;
+import org.crosshead.route.PathLimit;
+import org.crosshead.stock.FormationFigures;
+
+/** Makes what stands first: the sentences that matter most today, and four figures. */
+final class SummaryMaker {
+
+    private static final double BANK = 1.0 / 200;
+    private static final double PERCENT = 100;
+
+    private final Workings workings;
+    private final Road road;
+
+    SummaryMaker(Workings workings, Road road) {
+        this.workings = workings;
+        this.road = road;
+    }
+
+    List<Phrase> today() {
+        List<Phrase> today = new ArrayList<>();
+        if (workings.outcome() instanceof RunOutcome.Stalls stalls) {
+            today.add(stall(stalls));
+        } else if (workings.outcome() instanceof RunOutcome.NotHeld notHeld) {
+            today.add(Phrase.of(
+                    "today.not-held",
+                    workings.place(notHeld.positionM()),
+                    workings.speedOf(notHeld.allowedMps(), notHeld.positionM())));
+        } else {
+            today.add(hardest());
+        }
+        today.add(standing());
+        for (PathLimit limit : workings.inputs().path().limits()) {
+            if (limit.source() == PathLimit.Source.TEMPORARY) {
+                today.add(Phrase.of(
+                        "today.restriction",
+                        Term.text(limit.number()),
+                        Term.number(limit.limit(), BrakingMaker.unit(limit)),
+                        workings.place(limit.fromM()),
+                        workings.place(limit.toM())));
+            }
+        }
+        return today;
+    }
+
+    private Phrase stall(RunOutcome.Stalls stalls) {
+        LoadLimit limit = LoadLimit.of(workings.model().request(), new RuleDriver(), new RuleFireman());
+        double loadTons = Math.floor(Units.longTonsFromKg(limit.greatestLoadKg()) / 5) * 5;
+        Term load = workings.book().put("limit.load", searched("limit.load", loadTons, "tons", stalls.run()));
+        double helpTons = Math.ceil(limit.assistanceN() / Units.newtonsFromLongTonsForce(1) * 10) / 10;
+        Term help = workings.book().put("limit.help", searched("limit.help", helpTons, "tons of pull", stalls.run()));
+        return Phrase.of("today.stalls", workings.place(stalls.positionM()), load, help);
+    }
+
+    private static Figure searched(String name, double value, String unit, Run run) {
+        Step balance = FigureBook.balance(run, Math.max(0, run.size() - 2));
+        Step step = new Step(
+                StepKind.RUN, name, balance.expression(), balance.inputs(), balance.result(), balance.unit(), "RUN");
+        return new Figure(value, unit, List.of(step));
+    }
+
+    private Phrase hardest() {
+        int slowest = slowestOnBank();
+        Run run = workings.run();
+        if (slowest < 0) {
+            return Phrase.of("today.easy", Term.number(Units.psiFromPa(run.pressurePa(run.lowestPressure(0))), "psi"));
+        }
+        LimitedBy limit = run.limitedBy(slowest).orElse(LimitedBy.CYLINDER);
+        return Phrase.of(
+                "today.hardest." + limit.name().toLowerCase(Locale.ROOT),
+                workings.place(run.positionM(slowest)),
+                workings.speed("today.hardest", slowest),
+                Term.number(PERCENT * run.cutoff(slowest), "%"),
+                Term.number(Units.psiFromPa(run.pressurePa(slowest)), "psi"));
+    }
+
+    private int slowestOnBank() {
+        Run run = workings.run();
+        GradientProfile profile = workings.model().request().road().track().gradients();
+        double lengthM = workings.model().body().lengthM();
+        int found = -1;
+        for (int i = 1; i + 1 < run.size(); i++) {
+            boolean climbs = profile.meanGradient(run.positionM(i), lengthM) > BANK
+                    && run.regulator(i) > 0
+                    && run.speedMps(i + 1) <= run.speedMps(i) + 0.01
+                    && run.speedMps(i) > 1;
+            if (climbs && (found < 0 || run.speedMps(i) < run.speedMps(found))) {
+                found = i;
+            }
+        }
+        return found;
+    }
+
+    private Phrase standing() {
+        List<Road.Band> poor = road.standing().stream()
+                .filter(band -> !band.kind().equals("STARTS"))
+                .toList();
+        if (poor.isEmpty()) {
+            return Phrase.of("today.starts-everywhere");
+        }
+        Road.Band longest = poor.get(0);
+        for (Road.Band band : poor) {
+            boolean worse =
+                    band.kind().equals("DOES_NOT_START") && !longest.kind().equals("DOES_NOT_START");
+            boolean longer = band.toM() - band.fromM() > longest.toM() - longest.fromM()
+                    && band.kind().equals(longest.kind());
+            longest = worse || longer ? band : longest;
+        }
+        String kind = longest.kind().equals("DOES_NOT_START") ? "today.does-not-start" : "today.starts-with-sand";
+        return Phrase.of(kind, workings.place(longest.fromM()), workings.place(longest.toM()));
+    }
+
+    List<KeyFigure> keyFigures() {
+        List<KeyFigure> figures = new ArrayList<>();
+        FormationFigures.Resolved consist = workings.model().consist();
+        if (consist != null) {
+            figures.add(new KeyFigure("load", load(consist), loadFurther(consist)));
+        }
+        figures.add(new KeyFigure("load-limit", loadLimit(), List.of(Phrase.of("key-figure.load-limit.further"))));
+        figures.add(water());
+        figures.add(pressure());
+        return figures;
+    }
+
+    private Term load(FormationFigures.Resolved consist) {
+        Step step = new Step(
+                StepKind.FORMULA,
+                "load.tons",
+                "mass / ton",
+                List.of(
+                        new Input("mass", consist.massKg(), "kg", "formation:mass"),
+                        new Input("ton", Units.kgFromLongTons(1), "kg", "UNITS")),
+                consist.massKg() / Units.kgFromLongTons(1),
+                "tons",
+                "UNITS");
+        return workings.book().put("load", Figure.of(List.of(step)));
+    }
+
+    private static List<Phrase> loadFurther(FormationFigures.Resolved consist) {
+        List<Phrase> further = new ArrayList<>();
+        further.add(
+                Phrase.of("key-figure.vehicles", Term.number(consist.vehicles().size(), "")));
+        boolean axlesKnown =
+                consist.vehicles().stream().noneMatch(vehicle -> vehicle.axles().isEmpty());
+        if (axlesKnown) {
+            int axles = consist.vehicles().stream()
+                    .mapToInt(vehicle -> vehicle.axles().orElseThrow())
+                    .sum();
+            further.add(Phrase.of("key-figure.axles", Term.number(axles, "")));
+        }
+        further.add(Phrase.of("key-figure.length", Term.number(Units.feetFromMetres(consist.lengthM()), "ft")));
+        double brakedKg = consist.vehicles().stream()
+                .filter(FormationFigures.Vehicle::braked)
+                .mapToDouble(FormationFigures.Vehicle::massKg)
+                .sum();
+        further.add(Phrase.of("key-figure.braked", Term.number(PERCENT * brakedKg / consist.massKg(), "%")));
+        return further;
+    }
+
+    /** The load that these engines can start again on the steepest stretch of a train's length. */
+    private Term loadLimit() {
+        TrainBody body = workings.model().body();
+        FormationFigures.Resolved consist = workings.model().consist();
+        GradientProfile profile = workings.model().request().road().track().gradients();
+        double startM = workings.run().startM();
+        double gradient = Math.max(
+                0,
+                profile.steepestOver(body.lengthM(), Math.max(startM, 0), profile.endM())
+                        .gradient());
+        double loadKg = consist == null ? 0 : consist.massKg();
+        double engineKg = body.massKg() - loadKg;
+        double startingLoad =
+                consist == null ? 0 : consist.resistance(TrainModel::resistance).startingN();
+        double startingEngine = body.resistance().startingN() - startingLoad;
+        double perKg = loadKg > 0 ? startingLoad / loadKg : 0.0785;
+        double pullN =
+                workings.model().startingPullN(workings.inputs().content().rail());
+        double tonKg = Units.kgFromLongTons(1);
+        double result = (pullN - startingEngine - engineKg * Units.GRAVITY_MPS2 * gradient)
+                / (perKg + Units.GRAVITY_MPS2 * gradient)
+                / tonKg;
+        Step step = new Step(
+                StepKind.FORMULA,
+                "load.restart",
+                "(pull - enginestart - engine * g * slope) / (start + g * slope) / ton",
+                List.of(
+                        new Input("pull", pullN, "N", "engine:starting-pull"),
+                        new Input("enginestart", startingEngine, "N", "HENDERSON"),
+                        new Input("engine", engineKg, "kg", "class:mass"),
+                        new Input("g", Units.GRAVITY_MPS2, "m/s2", "UNITS"),
+                        new Input("slope", gradient, "", "route:gradient"),
+                        new Input("start", perKg, "N/kg", "HENDERSON"),
+                        new Input("ton", tonKg, "kg", "UNITS")),
+                result,
+                "tons",
+                "BALANCE");
+        Step down = new Step(
+                StepKind.MARGIN,
+                "load.rounded-down",
+                "floor(load / five) * five",
+                List.of(
+                        new Input("load", result, "tons", "step:load.restart"),
+                        new Input("five", 5, "tons", "policy:load-step")),
+                Math.floor(result / 5) * 5,
+                "tons",
+                "policy:load-step");
+        return workings.book().put("load-limit", Figure.of(List.of(step, down)));
+    }
+
+    private KeyFigure water() {
+        Run run = workings.run();
+        int least = run.lowestTankWater(0);
+        double gallons = Units.gallonsFromKg(run.tankWaterKg(least, 0));
+        Term term = workings.book().fromBoiler("tank.least", gallons, "gal", run, least, 0);
+        return new KeyFigure("tank", term, List.of(Phrase.of("key-figure.at", workings.place(run.positionM(least)))));
+    }
+
+    private KeyFigure pressure() {
+        Run run = workings.run();
+        int least = run.lowestPressure(0);
+        Term term = workings.book()
+                .fromBoiler("pressure.least", Units.psiFromPa(run.pressurePa(least)), "psi", run, least, 0);
+        return new KeyFigure(
+                "pressure", term, List.of(Phrase.of("key-figure.at", workings.place(run.positionM(least)))));
+    }
+}

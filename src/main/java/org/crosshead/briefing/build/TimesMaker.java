@@ -1,0 +1,184 @@
+package org.crosshead.briefing.build;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.crosshead.briefing.document.SupplyRow;
+import org.crosshead.briefing.document.Term;
+import org.crosshead.briefing.document.TimeRow;
+import org.crosshead.kernel.figure.Figure;
+import org.crosshead.kernel.figure.Input;
+import org.crosshead.kernel.figure.Step;
+import org.crosshead.kernel.figure.StepKind;
+import org.crosshead.kernel.motion.CallTime;
+import org.crosshead.kernel.motion.Run;
+import org.crosshead.kernel.units.Units;
+import org.crosshead.working.TrainDraft;
+import org.jspecify.annotations.Nullable;
+
+/** Makes the rows of times, and of water and coal at each supply. */
+final class TimesMaker {
+
+    private static final double CWT_KG = Units.kgFromCwt(1);
+    private static final double GALLON_KG = Units.kgFromGallons(1);
+
+    private final Workings workings;
+    private final Run run;
+
+    TimesMaker(Workings workings) {
+        this.workings = workings;
+        this.run = workings.run();
+    }
+
+    List<TimeRow> times() {
+        List<TimeRow> rows = new ArrayList<>();
+        List<TrainDraft.Call> calls = workings.inputs().content().calls();
+        for (int i = 0; i < calls.size(); i++) {
+            rows.add(row(i, calls.get(i)));
+        }
+        return rows;
+    }
+
+    private Optional<CallTime> forecast(int call) {
+        return run.callTimes().stream().filter(time -> time.call() == call).findFirst();
+    }
+
+    private TimeRow row(int index, TrainDraft.Call call) {
+        Optional<CallTime> forecast = forecast(index);
+        boolean last = index == workings.inputs().content().calls().size() - 1;
+        Instant arrival = index == 0
+                ? null
+                : forecast.map(time -> at(time.arrivalWholeS())).orElse(null);
+        Instant departure =
+                last ? null : forecast.map(time -> at(time.departureWholeS())).orElse(null);
+        Instant booked = call.arrival() != null ? call.arrival() : call.departure();
+        return new TimeRow(
+                workings.placeAt(workings.model().request().calls().get(index).positionM()),
+                call.place(),
+                workings.model().request().calls().get(index).stops(),
+                call.arrival(),
+                arrival,
+                call.departure(),
+                departure,
+                late(index, booked, arrival));
+    }
+
+    private Instant at(long seconds) {
+        return workings.model().startsAt().plusSeconds(seconds);
+    }
+
+    private @Nullable Term late(int index, @Nullable Instant booked, @Nullable Instant forecast) {
+        if (booked == null || forecast == null || index == 0) {
+            return null;
+        }
+        double forecastS =
+                Duration.between(workings.model().startsAt(), forecast).toSeconds();
+        double bookedS = Duration.between(workings.model().startsAt(), booked).toSeconds();
+        Step step = new Step(
+                StepKind.FORMULA,
+                "time.late",
+                "forecast - booked",
+                List.of(
+                        new Input("forecast", forecastS, "s", "run:time"),
+                        new Input("booked", bookedS, "s", "train:booked")),
+                forecastS - bookedS,
+                "s",
+                "ARITHMETIC");
+        return workings.book().put("t" + (index + 1) + ".late", Figure.of(List.of(step)));
+    }
+
+    List<SupplyRow> supplies() {
+        List<SupplyRow> rows = new ArrayList<>();
+        List<TrainDraft.Call> calls = workings.inputs().content().calls();
+        for (int engine = 0; engine < workings.inputs().engines().size(); engine++) {
+            double usedBeforeKg = 0;
+            double burntBeforeKg = 0;
+            for (int i = 0; i < calls.size(); i++) {
+                boolean shown = i == 0 || i == calls.size() - 1 || calls.get(i).takesWater();
+                Optional<CallTime> time = forecast(i);
+                if (!shown || time.isEmpty()) {
+                    continue;
+                }
+                int before = sampleAt(time.get().arrivalS());
+                int after = sampleAt(time.get().departureS());
+                double usedKg = run.tankUsedKg(after, engine);
+                double burntKg = run.coalBurntKg(after, engine);
+                rows.add(supply(
+                        new Spot(i, engine, before, after),
+                        calls.get(i),
+                        usedKg - usedBeforeKg,
+                        burntKg - burntBeforeKg));
+                usedBeforeKg = usedKg;
+                burntBeforeKg = burntKg;
+            }
+        }
+        return rows;
+    }
+
+    /** A call at which supplies are told, for one engine. */
+    private record Spot(int call, int engine, int before, int after) {}
+
+    private int sampleAt(double timeS) {
+        int low = 0;
+        int high = run.size() - 1;
+        while (low < high) {
+            int middle = (low + high + 1) >>> 1;
+            if (run.timeS(middle) <= timeS + 1e-6) {
+                low = middle;
+            } else {
+                high = middle - 1;
+            }
+        }
+        return low;
+    }
+
+    private SupplyRow supply(Spot spot, TrainDraft.Call call, double usedKg, double burntKg) {
+        String key = "s" + (spot.engine() + 1) + "." + (spot.call() + 1) + ".";
+        double coalFullKg = workings.model()
+                .request()
+                .train()
+                .engines()
+                .get(spot.engine())
+                .supply()
+                .coalKg();
+        double waterKg = run.tankWaterKg(spot.before(), spot.engine());
+        double atM = workings.model().request().calls().get(spot.call()).positionM();
+        double tankFullKg = workings.model()
+                .request()
+                .train()
+                .engines()
+                .get(spot.engine())
+                .supply()
+                .tankFullKg();
+        Term taken = call.takesWater()
+                ? difference(key + "taken", "supply.taken", tankFullKg, waterKg, GALLON_KG, "gal")
+                : null;
+        double coalLeftKg = coalFullKg - run.coalBurntKg(spot.after(), spot.engine());
+        return new SupplyRow(
+                workings.placeAt(atM),
+                call.place(),
+                workings.inputs().engines().get(spot.engine()).turn().engineNumber(),
+                difference(key + "water-used", "supply.used", usedKg, 0, GALLON_KG, "gal"),
+                difference(key + "water-left", "supply.left", waterKg, 0, GALLON_KG, "gal"),
+                taken,
+                difference(key + "coal-used", "supply.used", burntKg, 0, CWT_KG, "cwt"),
+                difference(key + "coal-left", "supply.left", coalLeftKg, 0, CWT_KG, "cwt"));
+    }
+
+    private Term difference(String key, String name, double firstKg, double secondKg, double unitKg, String unit) {
+        Step step = new Step(
+                StepKind.FORMULA,
+                name,
+                "(first - second) / unit",
+                List.of(
+                        new Input("first", firstKg, "kg", "run:supplies"),
+                        new Input("second", secondKg, "kg", "run:supplies"),
+                        new Input("unit", unitKg, "kg per " + unit, "UNITS")),
+                (firstKg - secondKg) / unitKg,
+                unit,
+                "ARITHMETIC");
+        return workings.book().put(key, Figure.of(List.of(step)));
+    }
+}

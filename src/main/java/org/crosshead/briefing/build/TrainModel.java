@@ -1,0 +1,295 @@
+package org.crosshead.briefing.build;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.crosshead.briefing.Policy;
+import org.crosshead.briefing.build.TrainInputs.EngineAtTrain;
+import org.crosshead.kernel.braking.Application;
+import org.crosshead.kernel.braking.CastIronBlocks;
+import org.crosshead.kernel.braking.ContinuousBrake;
+import org.crosshead.kernel.braking.ContinuousBrake.Means;
+import org.crosshead.kernel.braking.ContinuousBrake.Timing;
+import org.crosshead.kernel.braking.ServiceBrakes;
+import org.crosshead.kernel.motion.Assistance;
+import org.crosshead.kernel.motion.Call;
+import org.crosshead.kernel.motion.EngineAtWork;
+import org.crosshead.kernel.motion.MakeUp;
+import org.crosshead.kernel.motion.RailStretch;
+import org.crosshead.kernel.motion.RunPolicy;
+import org.crosshead.kernel.motion.RunRequest;
+import org.crosshead.kernel.motion.RunRoad;
+import org.crosshead.kernel.motion.Supply;
+import org.crosshead.kernel.motion.TrailingLoad;
+import org.crosshead.kernel.resistance.ResistanceFamily;
+import org.crosshead.kernel.resistance.ResistanceFormulas;
+import org.crosshead.kernel.resistance.RunningResistance;
+import org.crosshead.kernel.resistance.TrainBody;
+import org.crosshead.kernel.track.Track;
+import org.crosshead.kernel.traction.Adhesion;
+import org.crosshead.kernel.traction.Engine;
+import org.crosshead.kernel.traction.EngineState;
+import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
+import org.crosshead.kernel.traction.RailState;
+import org.crosshead.kernel.traction.SteamEngine;
+import org.crosshead.kernel.units.Units;
+import org.crosshead.route.FeatureKind;
+import org.crosshead.route.PathFeature;
+import org.crosshead.route.TrainKind;
+import org.crosshead.stock.BrakeKind;
+import org.crosshead.stock.EngineFigures;
+import org.crosshead.stock.FormationFigures;
+import org.crosshead.stock.StockModel;
+import org.crosshead.working.TrainDraft;
+import org.crosshead.working.TrainDraft.EngineTurn;
+import org.jspecify.annotations.Nullable;
+
+/** The train as the kernel takes it: what is stored, in SI, with the formulas chosen for this project. */
+final class TrainModel {
+
+    private static final double COAST_S = 30;
+    private static final double FIRE_SHARE = 0.3;
+    private static final double HEAT_PER_STEAM_J = 2.7e6;
+    private static final double SPEED_UNFITTED_MPH = 25;
+
+    private final TrainInputs inputs;
+    private final List<Engine> engines = new ArrayList<>();
+    private final TrainBody body;
+    private final FormationFigures.@Nullable Resolved consist;
+    private final ContinuousBrake brake;
+    private final RunRequest request;
+
+    TrainModel(TrainInputs inputs) {
+        this.inputs = inputs;
+        consist = inputs.consist() == null ? null : inputs.consist().figures();
+        List<EngineFigures.Resolved> whole = new ArrayList<>();
+        for (EngineAtTrain engine : inputs.engines()) {
+            EngineFigures.Resolved figures = resolved(engine);
+            engines.add(SteamEngine.of(figures.parameters()));
+            if (isWhole(engine.turn())) {
+                whole.add(figures);
+            }
+        }
+        body = StockModel.body(whole, consist, TrainModel::resistance);
+        brake = brake();
+        request = request();
+    }
+
+    static RunningResistance resistance(ResistanceFamily family, double massKg, OptionalInt axles) {
+        return ResistanceFormulas.of(
+                family, massKg, axles.orElseGet(() -> ResistanceFormulas.usualAxles(family, massKg)));
+    }
+
+    RunRequest request() {
+        if (request != null) {
+            return request;
+        }
+        Track track = inputs.path().track(speedMaxMps());
+        MakeUp makeUp = new MakeUp(body, trailing(), work(), service());
+        return new RunRequest(
+                new RunRoad(track, inputs.content().rail(), poorRail()),
+                makeUp,
+                calls(),
+                new RunPolicy(inputs.policyValue(Policy.BRAKING_MARGIN), COAST_S, speedMaxMps()));
+    }
+
+    TrainBody body() {
+        return body;
+    }
+
+    FormationFigures.@Nullable Resolved consist() {
+        return consist;
+    }
+
+    Engine engine(int index) {
+        return engines.get(index);
+    }
+
+    ContinuousBrake continuousBrake() {
+        return brake;
+    }
+
+    Application service() {
+        return ServiceBrakes.service(brake, inputs.policyValue(Policy.REACTION_TIME));
+    }
+
+    Application emergency() {
+        return ServiceBrakes.emergency(brake, inputs.policyValue(Policy.REACTION_TIME));
+    }
+
+    /** Returns the least of the greatest speeds of engines and kind of train. */
+    double speedMaxMps() {
+        double engine = engines.stream()
+                .mapToDouble(each -> each.parameters().speedMaxMps())
+                .min()
+                .orElseThrow();
+        return inputs.content().kind() == TrainKind.UNFITTED_GOODS
+                ? Math.min(engine, Units.mpsFromMph(SPEED_UNFITTED_MPH))
+                : engine;
+    }
+
+    /** Returns when the run begins: booked departure of the first call. */
+    Instant startsAt() {
+        return Objects.requireNonNull(inputs.content().calls().get(0).departure());
+    }
+
+    /** Returns the pull at rest of all engines that work the whole path, in full gear, boiler at nine tenths of its pressure. */
+    double startingPullN(RailState rail) {
+        double sum = 0;
+        for (int i = 0; i < engines.size(); i++) {
+            if (isWhole(inputs.engines().get(i).turn())) {
+                sum += StartingPull.ofN(engines.get(i), rail);
+            }
+        }
+        return sum;
+    }
+
+    private static EngineFigures.Resolved resolved(EngineAtTrain engine) {
+        return Objects.requireNonNull(engine.figures());
+    }
+
+    private static boolean isWhole(EngineTurn turn) {
+        return turn.fromPlace() == null && turn.toPlace() == null;
+    }
+
+    private TrailingLoad trailing() {
+        return consist == null
+                ? TrailingLoad.NONE
+                : new TrailingLoad(consist.massKg(), consist.resistance(TrainModel::resistance));
+    }
+
+    private List<EngineAtWork> work() {
+        List<EngineAtWork> work = new ArrayList<>();
+        for (int i = 0; i < engines.size(); i++) {
+            EngineAtTrain at = inputs.engines().get(i);
+            Assistance assistance = isWhole(at.turn()) ? Assistance.THROUGHOUT : assistance(at);
+            work.add(new EngineAtWork(
+                    engines.get(i), state(engines.get(i), at.turn()), supply(at.turn(), resolved(at)), assistance));
+        }
+        return work;
+    }
+
+    private Assistance assistance(EngineAtTrain engine) {
+        EngineFigures.Resolved figures = resolved(engine);
+        double fromM =
+                engine.turn().fromPlace() == null ? 0 : callM(engine.turn().fromPlace());
+        double toM = engine.turn().toPlace() == null
+                ? inputs.path().lengthM()
+                : callM(engine.turn().toPlace());
+        return new Assistance(fromM, toM, figures.massKg(), figures.resistance(TrainModel::resistance));
+    }
+
+    private double callM(String place) {
+        return inputs.content().calls().stream()
+                .filter(call -> call.place().equals(place))
+                .mapToDouble(call -> inputs.path().pathM(call.legNumber(), call.atMeasure()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static EngineState state(Engine engine, EngineTurn turn) {
+        Boiler boiler = engine.parameters().boiler();
+        double pressurePa = Math.min(boiler.pressureMaxPa(), Units.paFromPsi(turn.pressurePsi()));
+        double waterKg = boiler.waterLeastKg() + turn.glassShare() * (boiler.waterFullKg() - boiler.waterLeastKg());
+        double fireW = FIRE_SHARE * engine.evaporationMaxKgPerS(pressurePa) * HEAT_PER_STEAM_J;
+        return new EngineState(pressurePa, waterKg, fireW);
+    }
+
+    private static Supply supply(EngineTurn turn, EngineFigures.Resolved figures) {
+        double tankFullKg = figures.supplies().tankFullKg();
+        double tankKg = turn.waterGallons() == null
+                ? tankFullKg
+                : Math.min(tankFullKg, Units.kgFromGallons(turn.waterGallons()));
+        double coalKg = turn.coalCwt() == null ? figures.supplies().coalFullKg() : Units.kgFromCwt(turn.coalCwt());
+        return new Supply(tankKg, tankFullKg, coalKg);
+    }
+
+    private List<Call> calls() {
+        List<Call> calls = new ArrayList<>();
+        int last = inputs.content().calls().size() - 1;
+        for (int i = 0; i <= last; i++) {
+            TrainDraft.Call call = inputs.content().calls().get(i);
+            double atM = inputs.path().pathM(call.legNumber(), call.atMeasure());
+            boolean stops = call.stops() || i == 0 || i == last;
+            OptionalDouble arrival =
+                    seconds(i == 0 ? null : call.arrival() == null ? passing(call, stops) : call.arrival());
+            OptionalDouble departure = seconds(i == last || !stops ? null : call.departure());
+            double leastS = call.takesWater() ? WATER_STOP_LEAST_S : 0;
+            calls.add(new Call(
+                    atM,
+                    stops,
+                    new Call.Times(arrival, departure),
+                    new Call.Standing(i == 0 || i == last ? 0 : leastS, call.takesWater())));
+        }
+        return calls;
+    }
+
+    private static final double WATER_STOP_LEAST_S = 240;
+
+    private static @Nullable Instant passing(TrainDraft.Call call, boolean stops) {
+        return stops ? null : call.departure();
+    }
+
+    private OptionalDouble seconds(@Nullable Instant moment) {
+        return moment == null
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(Duration.between(startsAt(), moment).toSeconds());
+    }
+
+    private List<RailStretch> poorRail() {
+        RailState poor = inputs.content().rail() == RailState.DRY ? RailState.WET : RailState.GREASY;
+        List<RailStretch> stretches = new ArrayList<>();
+        for (PathFeature feature : inputs.path().features()) {
+            Double toM = feature.toM();
+            if (feature.feature().kind() == FeatureKind.POOR_ADHESION && toM != null && toM > feature.fromM()) {
+                stretches.add(new RailStretch(Math.max(0, feature.fromM()), toM, poor));
+            }
+        }
+        return stretches;
+    }
+
+    private ContinuousBrake brake() {
+        EngineFigures.EngineBrake own = resolved(inputs.engines().get(0)).brake();
+        double engineKg = resolved(inputs.engines().get(0)).massKg();
+        double railShare = Math.min(
+                CastIronBlocks.RAIL_SHARE, Adhesion.coefficient(inputs.content().rail(), 0));
+        double friction = inputs.content().rail() == RailState.DRY ? 1 : CastIronBlocks.WET_OR_HOT;
+        double blockN = own.engineBlockForceN() + own.tenderBlockForceN();
+        double brakedKg = blockN > 0 ? engineKg : 0;
+        boolean onTrain = false;
+        if (consist != null) {
+            for (FormationFigures.Vehicle vehicle : consist.vehicles()) {
+                if (vehicle.braked()) {
+                    onTrain = true;
+                    blockN += vehicle.blockForceN();
+                    brakedKg += vehicle.massKg();
+                }
+            }
+        }
+        Means means = means(own, onTrain);
+        Timing timing = inputs.content().kind() == TrainKind.PASSENGER
+                        || inputs.content().kind() == TrainKind.LIGHT_ENGINE
+                ? Timing.PASSENGER
+                : Timing.GOODS;
+        double lengthM = onTrain ? body.lengthM() : 0;
+        return new ContinuousBrake(
+                means,
+                timing,
+                lengthM,
+                new CastIronBlocks(blockN, friction, railShare * brakedKg * Units.GRAVITY_MPS2));
+    }
+
+    private static Means means(EngineFigures.EngineBrake own, boolean onTrain) {
+        BrakeKind kind = onTrain ? own.trainBrake() : own.kind();
+        return switch (kind) {
+            case AIR -> Means.AIR;
+            case VACUUM -> Means.VACUUM;
+            case STEAM -> Means.STEAM;
+            default -> Means.HAND;
+        };
+    }
+}

@@ -1,0 +1,44 @@
+package org.crosshead.briefing.build;
+
+import java.util.List;
+import org.crosshead.briefing.document.Phrase;
+import org.crosshead.briefing.document.Place;
+import org.crosshead.briefing.document.Term;
+import org.crosshead.kernel.motion.Run;
+import org.crosshead.kernel.motion.RunOutcome;
+
+/**
+ * What all parts of a briefing are made from once everything is known.
+ *
+ * @param outcome what comes of the forecast
+ */
+record Workings(
+        TrainInputs inputs, TrainModel model, RunOutcome outcome, Places places, Speeds speeds, FigureBook book) {
+
+    Run run() {
+        return outcome.run();
+    }
+
+    Term place(double positionM) {
+        return Term.place(places.at(positionM));
+    }
+
+    Place placeAt(double positionM) {
+        return places.at(positionM);
+    }
+
+    /** Returns the speed of the run at a sample, with its balance of forces. */
+    Term speed(String key, int sample) {
+        double atM = run().positionM(sample);
+        return book.fromRun(key, speeds.value(run().speedMps(sample), atM), speeds.unit(atM), run(), sample);
+    }
+
+    /** Returns a plain speed. */
+    Term speedOf(double speedMps, double atM) {
+        return Term.number(speeds.value(speedMps, atM), speeds.unit(atM));
+    }
+
+    static List<Phrase> none() {
+        return List.of();
+    }
+}
