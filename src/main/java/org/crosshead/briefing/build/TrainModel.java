@@ -237,7 +237,8 @@ final class TrainModel {
     private OptionalDouble seconds(@Nullable Instant moment) {
         return moment == null
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(Duration.between(startsAt(), moment).toSeconds());
+                : OptionalDouble.of(
+                        (double) Duration.between(startsAt(), moment).toSeconds());
     }
 
     private List<RailStretch> poorRail() {
