@@ -154,6 +154,7 @@ public final class LongSection {
         XYTextAnnotation text = new XYTextAnnotation(words, at, height);
         text.setFont(font);
         text.setPaint(INK);
+        text.setBackgroundPaint(Color.WHITE);
         return text;
     }
 

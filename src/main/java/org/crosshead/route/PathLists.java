@@ -120,19 +120,29 @@ final class PathLists {
                 feature);
     }
 
-    /** A thing at the very place of a reversal, or where a route is left and entered, is met once. */
+    /**
+     * A thing at the very place of a reversal, or where a route is left and entered, is met once.
+     *
+     * @param features in running order
+     */
     static List<PathFeature> withoutTwins(List<PathFeature> features) {
         List<PathFeature> kept = new ArrayList<>();
         for (PathFeature feature : features) {
-            boolean twin = kept.stream()
-                    .anyMatch(one -> one.feature().equals(feature.feature())
-                            && one.routeCode().equals(feature.routeCode())
-                            && one.fromM() == feature.fromM());
-            if (!twin) {
+            if (!hasTwin(kept, feature)) {
                 kept.add(feature);
             }
         }
         return List.copyOf(kept);
+    }
+
+    private static boolean hasTwin(List<PathFeature> kept, PathFeature feature) {
+        for (int i = kept.size() - 1; i >= 0 && kept.get(i).fromM() == feature.fromM(); i--) {
+            PathFeature one = kept.get(i);
+            if (one.feature().equals(feature.feature()) && one.routeCode().equals(feature.routeCode())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static <T> Stream<T> asRun(PathSpan span, List<T> byRisingMeasure) {
