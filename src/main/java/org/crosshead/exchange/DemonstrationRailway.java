@@ -1,0 +1,65 @@
+package org.crosshead.exchange;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import org.crosshead.platform.ServiceJob;
+import org.crosshead.route.Routes;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.boot.ApplicationArguments;
+import org.springframework.boot.ApplicationRunner;
+import org.springframework.context.annotation.Profile;
+import org.springframework.core.annotation.Order;
+import org.springframework.core.io.Resource;
+import org.springframework.core.io.support.PathMatchingResourcePatternResolver;
+import org.springframework.stereotype.Component;
+
+/** Imports the demonstration railway, all of it invented, at the first start, as a user would import files of their own. */
+@Component
+@Profile("demo")
+@Order(0) // before whatever wants its people to be there
+class DemonstrationRailway implements ApplicationRunner {
+
+    private static final String FILES = "classpath:demo/*.csv";
+    private static final Logger LOG = LoggerFactory.getLogger(DemonstrationRailway.class);
+
+    private final Importer importer;
+    private final Routes routes;
+
+    DemonstrationRailway(Importer importer, Routes routes) {
+        this.importer = importer;
+        this.routes = routes;
+    }
+
+    @Override
+    public void run(ApplicationArguments arguments) {
+        if (routes.all().isEmpty()) {
+            ServiceJob.run(
+                    Set.of("INSPECTOR", "MANAGER"),
+                    () -> importer.enter(files(), "Demonstration railway, all of it invented"));
+            LOG.info("The demonstration railway has been imported");
+        }
+    }
+
+    static List<Upload> files() {
+        try {
+            return Arrays.stream(new PathMatchingResourcePatternResolver().getResources(FILES))
+                    .map(DemonstrationRailway::upload)
+                    .toList();
+        } catch (IOException ex) {
+            throw new UncheckedIOException("the files of the demonstration could not be listed", ex);
+        }
+    }
+
+    private static Upload upload(Resource file) {
+        try (InputStream content = file.getInputStream()) {
+            return Upload.of(String.valueOf(file.getFilename()), content.readAllBytes());
+        } catch (IOException ex) {
+            throw new UncheckedIOException("a file of the demonstration could not be read", ex);
+        }
+    }
+}
