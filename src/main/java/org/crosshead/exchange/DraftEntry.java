@@ -8,7 +8,6 @@ import org.crosshead.crew.PersonRefusedException;
 import org.crosshead.route.JunctionDraft;
 import org.crosshead.route.Restrictions;
 import org.crosshead.route.RouteChangedException;
-import org.crosshead.route.RouteProblem;
 import org.crosshead.route.RouteRefusedException;
 import org.crosshead.route.Routes;
 import org.crosshead.stock.Engines;
@@ -17,6 +16,10 @@ import org.crosshead.stock.LocomotiveClasses;
 import org.crosshead.stock.StockChangedException;
 import org.crosshead.stock.StockRefusedException;
 import org.crosshead.stock.VehicleKinds;
+import org.crosshead.working.TrainChangedException;
+import org.crosshead.working.TrainDraft;
+import org.crosshead.working.TrainRefusedException;
+import org.crosshead.working.Trains;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.stereotype.Component;
 
@@ -27,16 +30,20 @@ import org.springframework.stereotype.Component;
 @Component
 class DraftEntry {
 
+    private static final String TRAIN_REFUSED = "train.refused.";
+
     private final Routes routes;
     private final Restrictions restrictions;
     private final StockServices stock;
     private final People people;
+    private final Trains trains;
 
-    DraftEntry(Routes routes, Restrictions restrictions, StockServices stock, People people) {
+    DraftEntry(Routes routes, Restrictions restrictions, StockServices stock, People people, Trains trains) {
         this.routes = routes;
         this.restrictions = restrictions;
         this.stock = stock;
         this.people = people;
+        this.trains = trains;
     }
 
     /** The services of the stock. */
@@ -55,6 +62,8 @@ class DraftEntry {
         each(plan.stock().engines(), draft -> stock.engines().enter(draft, reason), problems);
         each(plan.stock().formations(), draft -> stock.formations().enter(draft, reason), problems);
         problems.throwIfAny();
+        each(plan.trains(), draft -> run(draft, reason), problems);
+        problems.throwIfAny();
     }
 
     private void join(JunctionDraft draft) {
@@ -63,17 +72,32 @@ class DraftEntry {
         }
     }
 
+    private void run(TrainDraft draft, String reason) {
+        trains.find(draft.code(), draft.day())
+                .ifPresentOrElse(
+                        train -> trains.change(train.id(), train.version(), draft, reason), () -> trains.enter(draft));
+    }
+
     private static <T> void each(List<Located<T>> drafts, Consumer<T> enter, ProblemList problems) {
         for (Located<T> located : drafts) {
             try {
                 enter.accept(located.draft());
             } catch (RouteRefusedException ex) {
-                ex.problems().forEach(one -> problems.add(located.problem(path(one), one.code(), one.args())));
+                ex.problems()
+                        .forEach(one -> problems.add(
+                                located.problem(path(one.list(), one.index(), one.field()), one.code(), one.args())));
+            } catch (TrainRefusedException ex) {
+                ex.problems()
+                        .forEach(one -> problems.add(located.problem(
+                                path(one.list(), one.index(), one.field()), TRAIN_REFUSED + one.code(), one.args())));
             } catch (StockRefusedException ex) {
                 ex.problems().forEach(one -> problems.add(located.problem(one.field(), one.code(), one.args())));
             } catch (PersonRefusedException ex) {
                 ex.problems().forEach(one -> problems.add(located.problem(one.field(), one.code(), one.args())));
-            } catch (RouteChangedException | StockChangedException | PersonChangedException ex) {
+            } catch (RouteChangedException
+                    | StockChangedException
+                    | PersonChangedException
+                    | TrainChangedException ex) {
                 problems.refuse(located.head(), "", "changed");
             } catch (AccessDeniedException ex) {
                 problems.refuseFile(located.head().file().fileName(), 0, "not-allowed");
@@ -82,8 +106,8 @@ class DraftEntry {
         }
     }
 
-    private static String path(RouteProblem problem) {
-        String list = problem.index() < 0 ? problem.list() : problem.list() + "[" + problem.index() + "]";
-        return list.isEmpty() || problem.field().isEmpty() ? list + problem.field() : list + "." + problem.field();
+    private static String path(String list, int index, String field) {
+        String entry = index < 0 ? list : list + "[" + index + "]";
+        return entry.isEmpty() || field.isEmpty() ? entry + field : entry + "." + field;
     }
 }
