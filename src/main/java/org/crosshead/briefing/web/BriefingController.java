@@ -1,0 +1,154 @@
+package org.crosshead.briefing.web;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.format.DateTimeParseException;
+import java.util.Map;
+import java.util.UUID;
+import org.crosshead.briefing.BriefingRefusedException;
+import org.crosshead.briefing.Briefings;
+import org.crosshead.briefing.IssuedBriefing;
+import org.crosshead.platform.CurrentActor;
+import org.crosshead.platform.NotFoundException;
+import org.crosshead.working.Train;
+import org.crosshead.working.Trains;
+import org.jspecify.annotations.Nullable;
+import org.springframework.context.MessageSource;
+import org.springframework.security.web.csrf.CsrfToken;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.ResponseBody;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+
+/** The briefing of a train: preparing, issuing, reading, signing for it. */
+@Controller
+@RequestMapping("/briefings")
+class BriefingController {
+
+    private final Briefings briefings;
+    private final Trains trains;
+    private final Drawings drawings;
+    private final MessageSource messages;
+    private final CurrentActor actor;
+    private final Clock clock;
+
+    BriefingController(
+            Briefings briefings,
+            Trains trains,
+            Drawings drawings,
+            MessageSource messages,
+            CurrentActor actor,
+            Clock clock) {
+        this.briefings = briefings;
+        this.trains = trains;
+        this.drawings = drawings;
+        this.messages = messages;
+        this.actor = actor;
+        this.clock = clock;
+    }
+
+    @GetMapping
+    String ofTrain(@RequestParam long train, Model model) {
+        Train shown = trains.find(train).orElseThrow(() -> new NotFoundException("train", train));
+        model.addAttribute("briefings", briefings.ofTrain(train));
+        model.addAttribute("train", shown);
+        model.addAttribute("inspector", actor.get().holds("INSPECTOR"));
+        return "briefing/list";
+    }
+
+    @PostMapping
+    String prepare(@RequestParam long train, RedirectAttributes flash) {
+        try {
+            long id = briefings.prepare(train);
+            flash.addFlashAttribute("done", "briefing.prepared");
+            return "redirect:/briefings/" + id;
+        } catch (BriefingRefusedException ex) {
+            flash.addFlashAttribute("refused", "briefing.refused." + ex.code());
+            return "redirect:/briefings?train=" + train;
+        }
+    }
+
+    @PostMapping("/{id}/issue")
+    String issue(@PathVariable long id, RedirectAttributes flash) {
+        try {
+            briefings.issue(id);
+            flash.addFlashAttribute("done", "briefing.issued");
+        } catch (BriefingRefusedException ex) {
+            flash.addFlashAttribute("refused", "briefing.refused." + ex.code());
+        }
+        return "redirect:/briefings/{id}/standing";
+    }
+
+    /** The briefing itself, without a form in it, so that it can be kept on the device as it is. */
+    @GetMapping("/{id}")
+    String briefing(@PathVariable long id, @RequestParam(required = false) @Nullable Double from, Model model) {
+        IssuedBriefing briefing = briefings.show(id);
+        BriefingWords words = new BriefingWords(
+                messages,
+                briefing.document().figures(),
+                briefing.document().heading().zone());
+        model.addAttribute("briefing", briefing);
+        model.addAttribute("document", briefing.document());
+        model.addAttribute("words", words);
+        model.addAttribute("panels", drawings.of(id, briefing.document(), words));
+        model.addAttribute("here", FromHere.at(briefing.document(), from == null ? 0 : from));
+        return "briefing/briefing";
+    }
+
+    /** Where a briefing stands: what to do with it, who has read it. */
+    @GetMapping("/{id}/standing")
+    String standing(@PathVariable long id, Model model) {
+        IssuedBriefing briefing = briefings.show(id);
+        model.addAttribute("briefing", briefing);
+        model.addAttribute(
+                "words",
+                new BriefingWords(
+                        messages, Map.of(), briefing.document().heading().zone()));
+        model.addAttribute("inspector", actor.get().holds("INSPECTOR"));
+        model.addAttribute("clientId", UUID.randomUUID().toString());
+        model.addAttribute("deviceTime", clock.instant().toString());
+        return "briefing/standing";
+    }
+
+    @PostMapping("/{id}/acknowledgements")
+    String acknowledge(
+            @PathVariable long id,
+            @RequestParam String clientId,
+            @RequestParam String deviceTime,
+            RedirectAttributes flash) {
+        try {
+            briefings.acknowledge(id, shortened(clientId), moment(deviceTime));
+            flash.addFlashAttribute("done", "briefing.acknowledged");
+        } catch (BriefingRefusedException ex) {
+            flash.addFlashAttribute("refused", "briefing.refused." + ex.code());
+        }
+        return "redirect:/briefings/{id}/standing";
+    }
+
+    /** The token that a device needs to send what it kept while it had no signal. */
+    @GetMapping("/token")
+    @ResponseBody
+    Map<String, String> token(CsrfToken token) {
+        return Map.of("parameter", token.getParameterName(), "token", token.getToken());
+    }
+
+    private static String shortened(String clientId) {
+        if (clientId.isBlank() || clientId.length() > 64) {
+            throw new BriefingRefusedException("client-id");
+        }
+        return clientId;
+    }
+
+    private static Instant moment(String deviceTime) {
+        try {
+            return Instant.parse(deviceTime);
+        } catch (DateTimeParseException ex) {
+            throw new BriefingRefusedException("device-time");
+        }
+    }
+}

@@ -1,0 +1,215 @@
+package org.crosshead.briefing.web;
+
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.crosshead.briefing.document.Phrase;
+import org.crosshead.briefing.document.Place;
+import org.crosshead.briefing.document.Term;
+import org.crosshead.kernel.figure.Figure;
+import org.crosshead.kernel.figure.Input;
+import org.crosshead.kernel.figure.Step;
+import org.crosshead.route.MeasureUnit;
+import org.crosshead.route.Measures;
+import org.jspecify.annotations.Nullable;
+import org.springframework.context.MessageSource;
+
+/** Puts a briefing's kinds and values into words. */
+public final class BriefingWords {
+
+    private static final Locale LOCALE = Locale.UK;
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm:ss");
+    private static final DateTimeFormatter TO_THE_MINUTE = DateTimeFormatter.ofPattern("HH:mm");
+    private static final DateTimeFormatter DAY_AND_TIME = DateTimeFormatter.ofPattern("d MMMM yyyy, HH:mm", LOCALE);
+    private static final char OPEN = '\u0001';
+    private static final char CLOSE = '\u0002';
+    private static final double CHAIN_M = 20.1168;
+
+    private final MessageSource messages;
+    private final Map<String, Figure> figures;
+    private final ZoneId zone;
+
+    BriefingWords(MessageSource messages, Map<String, Figure> figures, String zone) {
+        this.messages = messages;
+        this.figures = figures;
+        this.zone = ZoneId.of(zone);
+    }
+
+    /**
+     * A piece of a sentence.
+     *
+     * @param figure key of the figure behind it, or null for plain words
+     */
+    public record Piece(String text, @Nullable String figure) {}
+
+    /** Returns a sentence in pieces; numbers with a figure behind them stand alone. */
+    public List<Piece> pieces(Phrase phrase) {
+        Object[] marks = new Object[phrase.terms().size()];
+        for (int i = 0; i < marks.length; i++) {
+            marks[i] = OPEN + String.valueOf(i) + CLOSE;
+        }
+        String sentence = messages.getMessage("phrase." + phrase.kind(), marks, phrase.kind(), LOCALE);
+        List<Piece> pieces = new ArrayList<>();
+        int at = 0;
+        while (at < sentence.length()) {
+            int open = sentence.indexOf(OPEN, at);
+            if (open < 0) {
+                pieces.add(new Piece(sentence.substring(at), null));
+                break;
+            }
+            if (open > at) {
+                pieces.add(new Piece(sentence.substring(at, open), null));
+            }
+            int close = sentence.indexOf(CLOSE, open);
+            pieces.add(piece(phrase.terms().get(Integer.parseInt(sentence.substring(open + 1, close)))));
+            at = close + 1;
+        }
+        return pieces;
+    }
+
+    /** Returns a sentence as plain text. */
+    public String text(Phrase phrase) {
+        StringBuilder text = new StringBuilder();
+        pieces(phrase).forEach(piece -> text.append(piece.text()));
+        return text.toString();
+    }
+
+    /** Returns a term as a piece of a sentence. */
+    public Piece piece(Term term) {
+        Place place = term.place();
+        if (place != null) {
+            return new Piece(place(place), null);
+        }
+        Double value = term.value();
+        if (value != null) {
+            return new Piece(number(value, term.unit() == null ? "" : term.unit()), term.figure());
+        }
+        String text = term.text() == null ? "" : term.text();
+        return new Piece(messages.getMessage("term." + text, null, text, LOCALE), null);
+    }
+
+    /** Returns the words of a code. */
+    public String say(String code) {
+        return messages.getMessage(code, null, code, LOCALE);
+    }
+
+    /** Returns a number with its unit as a crew reads it. */
+    public String number(double value, String unit) {
+        return switch (unit) {
+            case "1 in" -> {
+                String code = value > 0 ? "number.one-in-up" : "number.one-in-down";
+                yield messages.getMessage(code, new Object[] {decimal(Math.abs(value), 0)}, LOCALE);
+            }
+            case "s" -> late(value);
+            case "%" -> decimal(value, 0) + "\u00a0%";
+            case "" -> decimal(value, 0);
+            case "tons of pull" -> decimal(value, 1) + "\u00a0" + unit;
+            default -> decimal(value, 0) + "\u00a0" + unit;
+        };
+    }
+
+    private String late(double seconds) {
+        long minutes = Math.round(Math.abs(seconds) / 60);
+        if (minutes == 0) {
+            return say("number.in-time");
+        }
+        String code = seconds > 0 ? "number.late" : "number.early";
+        return messages.getMessage(code, new Object[] {String.valueOf(minutes)}, LOCALE);
+    }
+
+    static String decimal(double value, int places) {
+        String pattern = places == 0 ? "#,##0" : "#,##0." + "0".repeat(places);
+        DecimalFormat format = new DecimalFormat(pattern, DecimalFormatSymbols.getInstance(LOCALE));
+        String text = format.format(value);
+        return text.equals("-0") ? "0" : text;
+    }
+
+    /** Returns a place by its landmark, with its measure. */
+    public String place(Place place) {
+        String told = landmark(place);
+        String measure = measure(place);
+        return told.isEmpty() ? measure : told + " (" + measure + ")";
+    }
+
+    /** Returns the measured position. */
+    public String measure(Place place) {
+        return Measures.format(place.measure(), place.measureUnit());
+    }
+
+    /** Returns how a place lies to its landmark; empty where there is none. */
+    public String landmark(Place place) {
+        String landmark = place.landmark();
+        if (landmark == null) {
+            return "";
+        }
+        if (place.pastLandmark() == 0) {
+            return messages.getMessage("place.at", new Object[] {landmark}, LOCALE);
+        }
+        String code = place.pastLandmark() > 0 ? "place.past" : "place.before";
+        return messages.getMessage(
+                code, new Object[] {length(Math.abs(place.pastLandmark()), place), landmark}, LOCALE);
+    }
+
+    private String length(double measure, Place place) {
+        if (place.measureUnit() == MeasureUnit.KILOMETRES) {
+            return decimal(Math.round(measure * 1_000 / 10) * 10.0, 0) + "\u00a0m";
+        }
+        double chains = Math.max(1, Math.rint(measure));
+        if (measure * CHAIN_M < CHAIN_M) {
+            return decimal(Math.rint(measure * 22 / 5) * 5, 0) + "\u00a0yd";
+        }
+        return messages.getMessage(
+                chains == 1 ? "place.chain" : "place.chains", new Object[] {decimal(chains, 0)}, LOCALE);
+    }
+
+    /** Returns a moment by the railway's clock; a dash for none. */
+    public String time(@Nullable Instant moment) {
+        if (moment == null) {
+            return "\u2013";
+        }
+        var local = moment.atZone(zone).toLocalTime();
+        return local.getSecond() == 0 ? local.format(TO_THE_MINUTE) : local.format(TIME);
+    }
+
+    /** Returns a moment to the minute with its day. */
+    public String dayAndTime(Instant moment) {
+        return moment.atZone(zone).format(DAY_AND_TIME);
+    }
+
+    /** Returns a figure by its key. */
+    public @Nullable Figure figure(String key) {
+        return figures.get(key);
+    }
+
+    /** Returns the value of an input or result with four digits that count. */
+    public String value(double value, String unit) {
+        double size = Math.abs(value);
+        int places = size >= 1_000 || value == Math.rint(value) ? 0 : size >= 100 ? 1 : size >= 1 ? 3 : 5;
+        return decimal(value, places) + (unit.isEmpty() ? "" : "\u00a0" + unit);
+    }
+
+    /** Returns the name of a step. */
+    public String step(Step step) {
+        return say("step." + step.name());
+    }
+
+    /** Returns where an input came from. */
+    public String source(Input input) {
+        String source = input.source();
+        if (source.startsWith("step:")) {
+            return messages.getMessage("source.step", new Object[] {say("step." + source.substring(5))}, LOCALE);
+        }
+        return messages.getMessage("source." + source.replace(':', '.'), null, source, LOCALE);
+    }
+
+    /** Returns where the formula of a step came from. */
+    public String source(Step step) {
+        return messages.getMessage("source." + step.source().replace(':', '.'), null, step.source(), LOCALE);
+    }
+}

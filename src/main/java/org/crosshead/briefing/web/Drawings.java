@@ -1,0 +1,63 @@
+package org.crosshead.briefing.web;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.crosshead.briefing.document.BriefingDocument;
+import org.springframework.context.MessageSource;
+import org.springframework.stereotype.Component;
+
+/** Draws the strips of briefings and keeps the latest: a stored document never changes, so neither does its drawing. */
+@Component
+class Drawings {
+
+    private static final int KEPT = 40;
+
+    private final MessageSource messages;
+    private final Map<Long, List<Panel>> drawn = new LinkedHashMap<>(16, 0.75f, true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Long, List<Panel>> eldest) {
+            return size() > KEPT;
+        }
+    };
+
+    Drawings(MessageSource messages) {
+        this.messages = messages;
+    }
+
+    /**
+     * One panel of the strip.
+     *
+     * @param wide SVG for a tablet and paper
+     * @param narrow SVG for a screen under 600 px
+     * @param words the same in words
+     */
+    record Panel(double fromM, double toM, String wide, String narrow, String words) {}
+
+    synchronized List<Panel> of(long id, BriefingDocument document, BriefingWords words) {
+        return drawn.computeIfAbsent(id, unused -> draw(document, words));
+    }
+
+    private List<Panel> draw(BriefingDocument document, BriefingWords words) {
+        RoadWords roadWords = RoadWords.of(messages, java.util.Locale.UK);
+        List<String> wide = RoadDrawing.svgPanels(document, roadWords);
+        List<String> narrow = RoadDrawing.narrowPanels(document, roadWords);
+        List<List<org.crosshead.briefing.document.Phrase>> text =
+                StripText.paragraphs(document.road(), document.handling(), roadWords);
+        List<Panel> panels = new ArrayList<>();
+        for (int i = 0; i < wide.size(); i++) {
+            StringBuilder paragraph = new StringBuilder();
+            text.get(i).forEach(phrase -> paragraph.append(words.text(phrase)).append(' '));
+            panels.add(new Panel(
+                    document.road().panels().get(i),
+                    document.road().panels().get(i + 1),
+                    wide.get(i),
+                    narrow.get(i),
+                    paragraph.toString().strip()));
+        }
+        return panels;
+    }
+}
