@@ -71,7 +71,8 @@
             return;
         }
         try {
-            const answer = await fetch("/briefings/token", {headers: {Accept: "application/json"}});
+            const place = waiting[0].action.replace("/acknowledgements", "/token");
+            const answer = await fetch(place, {headers: {Accept: "application/json"}});
             const token = await answer.json();
             for (const one of waiting) {
                 const body = new URLSearchParams({clientId: one.clientId, deviceTime: one.deviceTime});

@@ -2,15 +2,22 @@ package org.crosshead.briefing.web;
 
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.crosshead.briefing.BriefingRefusedException;
+import org.crosshead.briefing.BriefingSummary;
 import org.crosshead.briefing.Briefings;
 import org.crosshead.briefing.IssuedBriefing;
 import org.crosshead.platform.CurrentActor;
 import org.crosshead.platform.NotFoundException;
+import org.crosshead.working.OwnTrains;
 import org.crosshead.working.Train;
+import org.crosshead.working.TrainSummary;
 import org.crosshead.working.Trains;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
@@ -32,27 +39,45 @@ class BriefingController {
 
     private final Briefings briefings;
     private final Trains trains;
+    private final OwnTrains ownTrains;
     private final Drawings drawings;
     private final MessageSource messages;
     private final CurrentActor actor;
+    private final ZoneId zone;
     private final Clock clock;
 
     BriefingController(
             Briefings briefings,
             Trains trains,
+            OwnTrains ownTrains,
             Drawings drawings,
             MessageSource messages,
             CurrentActor actor,
+            ZoneId zone,
             Clock clock) {
         this.briefings = briefings;
         this.trains = trains;
+        this.ownTrains = ownTrains;
         this.drawings = drawings;
         this.messages = messages;
         this.actor = actor;
+        this.zone = zone;
         this.clock = clock;
     }
 
+    /** The briefings of the trains of today and tomorrow. */
     @GetMapping
+    String ofTheseDays(Model model) {
+        LocalDate today = LocalDate.now(clock.withZone(zone));
+        List<TrainSummary> shown = ownTrains.visible(trains.between(today, today.plusDays(1)));
+        Map<Long, BriefingSummary> latest = new HashMap<>();
+        shown.forEach(train -> briefings.latest(train.id()).ifPresent(briefing -> latest.put(train.id(), briefing)));
+        model.addAttribute("trains", shown);
+        model.addAttribute("latest", latest);
+        return "briefing/index";
+    }
+
+    @GetMapping(params = "train")
     String ofTrain(@RequestParam long train, Model model) {
         Train shown = trains.find(train).orElseThrow(() -> new NotFoundException("train", train));
         model.addAttribute("briefings", briefings.ofTrain(train));
@@ -131,9 +156,10 @@ class BriefingController {
     }
 
     /** The token that a device needs to send what it kept while it had no signal. */
-    @GetMapping("/token")
+    @GetMapping("/{id}/token")
     @ResponseBody
-    Map<String, String> token(CsrfToken token) {
+    Map<String, String> token(@PathVariable long id, CsrfToken token) {
+        briefings.show(id);
         return Map.of("parameter", token.getParameterName(), "token", token.getToken());
     }
 

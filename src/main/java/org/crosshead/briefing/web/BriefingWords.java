@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Place;
 import org.crosshead.briefing.document.Term;
@@ -54,7 +55,7 @@ public final class BriefingWords {
         for (int i = 0; i < marks.length; i++) {
             marks[i] = OPEN + String.valueOf(i) + CLOSE;
         }
-        String sentence = messages.getMessage("phrase." + phrase.kind(), marks, phrase.kind(), LOCALE);
+        String sentence = orElse("phrase." + phrase.kind(), marks, phrase.kind());
         List<Piece> pieces = new ArrayList<>();
         int at = 0;
         while (at < sentence.length()) {
@@ -91,12 +92,16 @@ public final class BriefingWords {
             return new Piece(number(value, term.unit() == null ? "" : term.unit()), term.figure());
         }
         String text = term.text() == null ? "" : term.text();
-        return new Piece(messages.getMessage("term." + text, null, text, LOCALE), null);
+        return new Piece(orElse("term." + text, null, text), null);
+    }
+
+    private String orElse(String code, Object @Nullable [] arguments, String otherwise) {
+        return Objects.requireNonNullElse(messages.getMessage(code, arguments, otherwise, LOCALE), otherwise);
     }
 
     /** Returns the words of a code. */
     public String say(String code) {
-        return messages.getMessage(code, null, code, LOCALE);
+        return orElse(code, null, code);
     }
 
     /** Returns a number with its unit as a crew reads it. */
@@ -205,11 +210,11 @@ public final class BriefingWords {
         if (source.startsWith("step:")) {
             return messages.getMessage("source.step", new Object[] {say("step." + source.substring(5))}, LOCALE);
         }
-        return messages.getMessage("source." + source.replace(':', '.'), null, source, LOCALE);
+        return orElse("source." + source.replace(':', '.'), null, source);
     }
 
     /** Returns where the formula of a step came from. */
     public String source(Step step) {
-        return messages.getMessage("source." + step.source().replace(':', '.'), null, step.source(), LOCALE);
+        return orElse("source." + step.source().replace(':', '.'), null, step.source());
     }
 }
