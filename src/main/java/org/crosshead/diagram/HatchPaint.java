@@ -34,9 +34,10 @@ enum HatchPaint implements Paint {
     String definition(String prefix) {
         String shape = switch (this) {
             case HATCH ->
-                "<path d=\"M-1,6L6,-1M0,12L12,0\" fill=\"none\" stroke=\"#1b1b1b\" " + "stroke-width=\"1.3\"/>";
-            case DOTS -> "<circle cx=\"1.5\" cy=\"1.5\" r=\"1\" fill=\"#1b1b1b\"/>";
-            case CROSS -> "<path d=\"M-1,-1L7,7M-1,7L7,-1\" fill=\"none\" stroke=\"#1b1b1b\" " + "stroke-width=\"1\"/>";
+                "<path d=\"M-1,6L6,-1M0,12L12,0\" fill=\"none\" stroke=\"currentColor\" " + "stroke-width=\"1.3\"/>";
+            case DOTS -> "<circle cx=\"1.5\" cy=\"1.5\" r=\"1\" fill=\"currentColor\"/>";
+            case CROSS ->
+                "<path d=\"M-1,-1L7,7M-1,7L7,-1\" fill=\"none\" stroke=\"currentColor\" " + "stroke-width=\"1\"/>";
         };
         return "<pattern id=\"" + id(prefix) + "\" width=\"6\" height=\"6\" patternUnits=\"userSpaceOnUse\">"
                 + "<rect width=\"6\" height=\"6\" fill=\"#ffffff\"/>" + shape + "</pattern>";

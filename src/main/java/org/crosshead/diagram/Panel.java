@@ -44,7 +44,9 @@ record Panel(StripModel model, PanelFormat format, Scales scales, double fromM, 
         Polyline whole = new Polyline(positions, values);
         addEnd(whole, fromM, x, y);
         for (int i = 0; i < positions.size(); i++) {
-            if (positions.get(i) > fromM && positions.get(i) < toM) {
+            if (positions.get(i) > fromM
+                    && positions.get(i) < toM
+                    && !values.get(i).isNaN()) {
                 x.add(x(positions.get(i)));
                 y.add(values.get(i));
             }

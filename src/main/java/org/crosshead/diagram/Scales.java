@@ -38,7 +38,11 @@ record Scales(
                         .orElse(1));
         double step = fastest > 110 ? 40 : fastest > 25 ? 20 : 10;
         List<Double> pressures = model.run().pressurePsi();
-        double lowest = pressures.stream().mapToDouble(p -> p).min().orElse(0);
+        double lowest = pressures.stream()
+                .mapToDouble(p -> p)
+                .filter(Double::isFinite)
+                .min()
+                .orElse(PRESSURE_STEP_PSI);
         return new Scales(
                 Math.ceil(fastest / step) * step,
                 step,
@@ -85,6 +89,12 @@ record Scales(
     }
 
     private static double max(List<Double> values, double atLeast) {
-        return Math.max(atLeast, values.stream().mapToDouble(v -> v).max().orElse(atLeast));
+        return Math.max(
+                atLeast,
+                values.stream()
+                        .mapToDouble(v -> v)
+                        .filter(Double::isFinite)
+                        .max()
+                        .orElse(atLeast));
     }
 }

@@ -9,6 +9,7 @@ final class SpeedLane {
     private static final double BODY_PX = 88;
     private static final double ROOM_SHARE = 0.2;
     private static final double LABEL_SHIFT_PX = 40;
+    private static final double WAVE_PX = 6;
 
     private SpeedLane() {}
 
@@ -31,19 +32,20 @@ final class SpeedLane {
         return lane;
     }
 
-    /** Writes the forecast's lowest and highest speeds between the stops where they stand. */
+    /** Writes the forecast's lowest and highest speeds where they stand, leaving out small waves. */
     private static void extremes(Lane lane, Polyline inPx) {
+        double lastY = inPx.size() == 0 ? 0 : inPx.y().get(0);
         for (int i = 1; i < inPx.size() - 1; i++) {
             double before = inPx.y().get(i - 1);
             double y = inPx.y().get(i);
             double after = inPx.y().get(i + 1);
             boolean highest = y <= before && y < after;
             boolean lowest = y >= before && y > after;
-            if (highest || lowest) {
-                double speed = lane.value(y);
+            if ((highest || lowest) && Math.abs(y - lastY) >= WAVE_PX) {
                 Words words = Words.plain(
-                        String.valueOf(Math.round(speed)), lane.panel().format().smallPx);
+                        String.valueOf(Math.round(lane.value(y))), lane.panel().format().smallPx);
                 lane.label(words, inPx.x().get(i), 8, Ink.SPEED, lowest ? y + 14 : y - 5, y + 14);
+                lastY = y;
             }
         }
     }

@@ -98,12 +98,18 @@ public final class StripDrawing {
         if (!model.work().isEmpty() || model.points().stream().anyMatch(StripModel.Point::forFireman)) {
             lanes.add(FiremanLane.draw(panel, firemanRows));
         }
-        if (!model.run().positionM().isEmpty()) {
+        if (isKnown(model.run().pressurePsi())) {
             lanes.add(BoilerLanes.pressure(panel));
+        }
+        if (isKnown(model.run().glassPercent())) {
             lanes.add(BoilerLanes.glass(panel));
         }
         lanes.add(MeasureLane.draw(panel));
         return lanes;
+    }
+
+    private static boolean isKnown(List<Double> values) {
+        return values.stream().anyMatch(Double::isFinite);
     }
 
     private static Stream<StripModel.Mark> shown(Panel panel) {

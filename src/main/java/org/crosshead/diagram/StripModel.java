@@ -120,7 +120,7 @@ public record StripModel(
      */
     public record Point(int number, double positionM, String href, String name, boolean forFireman) {}
 
-    /** The forecast, sampled along the path; all lists of one length. */
+    /** The forecast, sampled along the path; all lists of one length. NaN where a value is not known. */
     public record Run(List<Double> positionM, List<Double> speed, List<Double> pressurePsi, List<Double> glassPercent) {
 
         public Run {

@@ -74,7 +74,11 @@ final class StripFixtures {
                 List.of(),
                 List.of(),
                 List.of(),
-                new StripModel.Run(List.of(), List.of(), List.of(), List.of()),
+                new StripModel.Run(
+                        List.of(0.0, 500.0, 1000.0),
+                        List.of(0.0, 20.0, 10.0),
+                        List.of(Double.NaN, Double.NaN, Double.NaN),
+                        List.of(50.0, Double.NaN, 48.0)),
                 captions());
     }
 
