@@ -1,7 +1,6 @@
 package org.crosshead.diagram;
 
 import java.util.List;
-import java.util.Locale;
 
 /**
  * Writes a drawn panel as an SVG element that may stand inside a page: no prolog, no document type, no style, presentation
@@ -95,8 +94,8 @@ final class PanelWriter {
 
     /** One decimal, none where it is nought. */
     static String number(double value) {
-        String text = String.format(Locale.ROOT, "%.1f", value);
-        return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+        long tenths = Math.round(value * 10);
+        return tenths % 10 == 0 ? Long.toString(tenths / 10) : Double.toString(tenths / 10.0);
     }
 
     static String escaped(String text) {

@@ -71,6 +71,9 @@ record Polyline(List<Double> x, List<Double> y) {
             if (atX >= x.get(i - 1) && atX <= x.get(i)) {
                 double dx = x.get(i) - x.get(i - 1);
                 double share = dx == 0 ? 0 : (atX - x.get(i - 1)) / dx;
+                if (share == 0 || share == 1) {
+                    return y.get(share == 0 ? i - 1 : i); // its neighbour may be unknown
+                }
                 return y.get(i - 1) + share * (y.get(i) - y.get(i - 1));
             }
         }

@@ -5,6 +5,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
@@ -23,6 +24,7 @@ final class Shapes {
             "stroke-width", "1",
             "stroke-dasharray", "none");
 
+    private static final Pattern SPACE_AT_LETTER = Pattern.compile(" ?([MLZ]) ?");
     private static final String NONE = "none";
 
     private final StringBuilder text = new StringBuilder();
@@ -110,7 +112,8 @@ final class Shapes {
     /** Returns the outline of a shape, empty for a group. */
     private static String path(Element shape) {
         return switch (shape.getLocalName()) {
-            case "path" -> shape.getAttribute("d").strip().replaceAll(" ?([MLZ]) ?", "$1");
+            case "path" ->
+                SPACE_AT_LETTER.matcher(shape.getAttribute("d").strip()).replaceAll("$1");
             case "polygon" -> "M" + shape.getAttribute("points").strip() + "Z";
             case "line" -> "M" + pair(shape, "x1", "y1") + "L" + pair(shape, "x2", "y2");
             case "rect" ->
