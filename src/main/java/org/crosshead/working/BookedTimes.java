@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Turns times as a timetable prints them into moments. A time earlier than the one before it is past midnight; when the clock
- * goes back, the first reading that does not run backwards is taken.
+ * goes back, the first reading that does not run backwards is taken, unless the second is asked for.
  */
 public final class BookedTimes {
 
@@ -23,38 +23,62 @@ public final class BookedTimes {
     private BookedTimes() {}
 
     /**
-     * Returns the moments of the times in running order, or nothing from the first that runs backwards on.
+     * A reading of the railway's clock.
+     *
+     * @param again whether, in an hour that the clock shows twice, the second time is meant
+     */
+    public record Reading(LocalTime time, boolean again) {
+
+        Optional<ZonedDateTime> on(LocalDate day, ZoneId zone) {
+            ZonedDateTime moment = day.atTime(time).atZone(zone);
+            boolean skipped = !moment.toLocalTime().equals(time);
+            return skipped
+                    ? Optional.empty()
+                    : Optional.of(again ? moment.withLaterOffsetAtOverlap() : moment.withEarlierOffsetAtOverlap());
+        }
+    }
+
+    /**
+     * What the times come to.
+     *
+     * @param moments null where none is booked; ends before the first time that can't follow
+     * @param skipped whether that time is missing because the clock never shows it, being put forward over it
+     */
+    public record Resolved(List<@Nullable Instant> moments, boolean skipped) {}
+
+    /**
+     * Returns the moments of the times in running order.
      *
      * @param times in running order; null where none is booked
-     * @return as many moments as times; null where none is booked; shorter where the next time runs backwards
      */
-    public static List<@Nullable Instant> resolve(LocalDate day, ZoneId zone, List<@Nullable LocalTime> times) {
+    public static Resolved resolve(LocalDate day, ZoneId zone, List<@Nullable Reading> times) {
         List<@Nullable Instant> moments = new ArrayList<>();
         Instant last = null;
-        for (LocalTime time : times) {
+        for (Reading time : times) {
             if (time == null) {
                 moments.add(null);
                 continue;
             }
-            Instant reached = last;
-            Optional<Instant> next = reached == null
-                    ? Optional.of(day.atTime(time).atZone(zone).toInstant())
-                    : firstNotBefore(reached, time, zone);
+            Optional<Instant> next =
+                    last == null ? time.on(day, zone).map(ZonedDateTime::toInstant) : firstNotBefore(last, time, zone);
             if (next.isEmpty()) {
-                return moments;
+                LocalDate reached = last == null ? day : last.atZone(zone).toLocalDate();
+                return new Resolved(moments, time.on(reached, zone).isEmpty());
             }
             last = next.get();
             moments.add(last);
         }
-        return moments;
+        return new Resolved(moments, false);
     }
 
-    private static Optional<Instant> firstNotBefore(Instant last, LocalTime time, ZoneId zone) {
+    private static Optional<Instant> firstNotBefore(Instant last, Reading time, ZoneId zone) {
         LocalDate day = last.atZone(zone).toLocalDate();
         for (LocalDate tried : List.of(day, day.plusDays(1))) {
-            ZonedDateTime reading = tried.atTime(time).atZone(zone);
-            for (ZonedDateTime offset :
-                    List.of(reading.withEarlierOffsetAtOverlap(), reading.withLaterOffsetAtOverlap())) {
+            Optional<ZonedDateTime> reading = time.on(tried, zone);
+            if (reading.isEmpty()) {
+                continue;
+            }
+            for (ZonedDateTime offset : List.of(reading.get(), reading.get().withLaterOffsetAtOverlap())) {
                 Instant moment = offset.toInstant();
                 if (!moment.isBefore(last) && Duration.between(last, moment).compareTo(LONGEST_STEP) <= 0) {
                     return Optional.of(moment);
@@ -62,5 +86,15 @@ public final class BookedTimes {
             }
         }
         return Optional.empty();
+    }
+
+    /** Returns the moment of this reading that lies nearest to another moment, or nothing if the clock skips it. */
+    public static Optional<Instant> nearest(Instant to, Reading time, ZoneId zone) {
+        LocalDate day = to.atZone(zone).toLocalDate();
+        return List.of(day.minusDays(1), day, day.plusDays(1)).stream()
+                .map(tried -> time.on(tried, zone).map(ZonedDateTime::toInstant))
+                .flatMap(Optional::stream)
+                .min(java.util.Comparator.comparing(
+                        moment -> Duration.between(to, moment).abs()));
     }
 }

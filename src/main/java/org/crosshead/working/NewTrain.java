@@ -76,8 +76,8 @@ public class NewTrain {
     public TrainDraft draft(Wish wish) {
         List<RouteDraft> contents = contents();
         PathFinder finder = new PathFinder(contents, routes.junctions());
-        PathFinder.Spot from = spot(finder, wish.fromPlace(), "from");
-        PathFinder.Spot to = spot(finder, wish.toPlace(), "to");
+        PathFinder.Spot from = spot(finder, wish.fromPlace(), "fromPlace");
+        PathFinder.Spot to = spot(finder, wish.toPlace(), "toPlace");
         List<Leg> legs = finder.find(from, to).orElse(List.of()).stream()
                 .map(leg -> new Leg(
                         leg.routeCode(),
@@ -88,7 +88,7 @@ public class NewTrain {
                         wish.tenderFirst()))
                 .toList();
         if (legs.isEmpty()) {
-            throw refused("to", "no-path", wish.fromPlace(), wish.toPlace());
+            throw refused("toPlace", "no-path", wish.fromPlace(), wish.toPlace());
         }
         Map<String, RouteDraft> byCode = new HashMap<>();
         contents.forEach(route -> byCode.put(route.code(), route));

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.crosshead.route.Direction;
 import org.crosshead.route.JunctionDraft;
+import org.crosshead.route.MeasureUnit;
+import org.crosshead.route.Measures;
 import org.crosshead.route.RouteDraft;
 import org.crosshead.route.RouteRevision;
 import org.crosshead.route.Routes;
@@ -47,15 +49,27 @@ final class PathRules {
             problems.add(problem(
                     index, "line", "line-unknown", leg.routeCode(), leg.line(), String.join(", ", route.lines())));
         }
+        MeasureUnit unit = route.measureUnit();
+        String from = Measures.exact(leg.fromMeasure(), unit);
         if (Math.min(leg.fromMeasure(), leg.toMeasure()) < route.fromMeasure()
                 || Math.max(leg.fromMeasure(), leg.toMeasure()) > route.toMeasure()) {
             problems.add(problem(
-                    index, "toMeasure", "leg-off-route", leg.routeCode(), route.fromMeasure(), route.toMeasure()));
+                    index,
+                    isOff(leg.fromMeasure(), route) ? "fromMeasure" : "toMeasure",
+                    "leg-off-route",
+                    leg.routeCode(),
+                    Measures.exact(route.fromMeasure(), unit),
+                    Measures.exact(route.toMeasure(), unit)));
         }
-        boolean rising = leg.toMeasure() > leg.fromMeasure();
-        if (leg.toMeasure() == leg.fromMeasure() || rising != (leg.direction() == Direction.RISING)) {
-            problems.add(problem(index, "direction", "leg-backwards", leg.fromMeasure(), leg.toMeasure()));
+        if (leg.toMeasure() == leg.fromMeasure()) {
+            problems.add(problem(index, "toMeasure", "leg-empty", from));
+        } else if (leg.toMeasure() > leg.fromMeasure() != (leg.direction() == Direction.RISING)) {
+            problems.add(problem(index, "direction", "leg-backwards", from, Measures.exact(leg.toMeasure(), unit)));
         }
+    }
+
+    private static boolean isOff(double measure, RouteDraft route) {
+        return measure < route.fromMeasure() || measure > route.toMeasure();
     }
 
     private static boolean joins(Leg before, Leg leg, RouteDraft route, List<JunctionDraft> junctions) {

@@ -24,6 +24,8 @@ final class TrainRules {
 
     private static final double PRESSURE_MAX_PSI = 320;
     private static final int CODE_MAX = 40;
+    private static final int PLACE_MAX = 80;
+    private static final int REASON_MAX = 400;
 
     private final Known known;
     private final List<Problem> problems = new ArrayList<>();
@@ -48,6 +50,16 @@ final class TrainRules {
         rules.engines(draft);
         rules.crew(draft);
         return rules.problems;
+    }
+
+    /** Returns what is wrong with the words in which a person says why. */
+    static List<Problem> problemsOfReason(String reason) {
+        if (reason.isBlank()) {
+            return List.of(new Problem("", -1, "reason", "reason-needed", List.of()));
+        }
+        return reason.length() > REASON_MAX
+                ? List.of(new Problem("", -1, "reason", "text-too-long", List.of(REASON_MAX)))
+                : List.of();
     }
 
     private void head(TrainDraft draft) {
@@ -92,6 +104,8 @@ final class TrainRules {
         Call call = draft.calls().get(index);
         if (call.place().isBlank()) {
             add("calls", index, "place", "place");
+        } else if (call.place().length() > PLACE_MAX) {
+            add("calls", index, "place", "text-too-long", PLACE_MAX);
         }
         if (call.legNumber() < 1 || call.legNumber() > draft.legs().size()) {
             add(

@@ -51,14 +51,15 @@ class TrainStore {
     /** Moves the train on by one version, unless it has moved meanwhile. */
     boolean advance(long id, long version, TrainDraft draft) {
         return jdbc.sql(
-                                "update train set version = version + 1, code = ?, running_day = ? where id = ? and version = ?")
+                                "update train set version = version + 1, code = ?, running_day = ? where id = ? and version = ? and not cancelled")
                         .params(draft.code(), draft.day(), id, version)
                         .update()
                 == 1;
     }
 
     boolean cancel(long id, long version) {
-        return jdbc.sql("update train set version = version + 1, cancelled = true where id = ? and version = ?")
+        return jdbc.sql(
+                                "update train set version = version + 1, cancelled = true where id = ? and version = ? and not cancelled")
                         .params(id, version)
                         .update()
                 == 1;
@@ -221,6 +222,7 @@ class TrainStore {
                 Objects.requireNonNull(first.departure()),
                 last.place(),
                 Objects.requireNonNull(last.arrival()),
+                content.formationCode(),
                 content.engines().stream().map(EngineTurn::engineNumber).toList(),
                 content.crew().stream().map(CrewSlot::staffNumber).toList());
     }

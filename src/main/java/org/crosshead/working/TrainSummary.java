@@ -3,8 +3,13 @@ package org.crosshead.working;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
-/** A train as a line in a list. */
+/**
+ * A train as a line in a list.
+ *
+ * @param formationCode null for a light engine
+ */
 public record TrainSummary(
         long id,
         String code,
@@ -15,6 +20,7 @@ public record TrainSummary(
         Instant departs,
         String toPlace,
         Instant arrives,
+        @Nullable String formationCode,
         List<String> engineNumbers,
         List<String> staffNumbers) {
 

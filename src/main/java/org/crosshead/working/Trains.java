@@ -13,6 +13,7 @@ import org.crosshead.route.TrainKind;
 import org.crosshead.stock.Engines;
 import org.crosshead.stock.Formations;
 import org.crosshead.working.TrainRefusedException.Problem;
+import org.jspecify.annotations.Nullable;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -60,7 +61,7 @@ public class Trains {
     @PreAuthorize(EDITORS)
     @Transactional
     public Train enter(TrainDraft draft) {
-        refuseProblems(draft, null);
+        refuseProblems(draft, null, List.of());
         long id = store.insertTrain(draft);
         return revise(id, draft, "train.entered", "entered");
     }
@@ -69,13 +70,13 @@ public class Trains {
      * Stores the next revision of a train.
      *
      * @param version the version that was opened
-     * @throws TrainRefusedException if anything in it can't be
-     * @throws TrainChangedException if somebody else changed the train meanwhile
+     * @throws TrainRefusedException if anything in it can't be, or the reason is missing
+     * @throws TrainChangedException if somebody else changed or cancelled the train meanwhile
      */
     @PreAuthorize(EDITORS)
     @Transactional
     public Train change(long id, long version, TrainDraft draft, String reason) {
-        refuseProblems(draft, id);
+        refuseProblems(draft, id, TrainRules.problemsOfReason(reason));
         if (!store.advance(id, version, draft)) {
             throw new TrainChangedException(draft.code());
         }
@@ -83,17 +84,23 @@ public class Trains {
     }
 
     /**
-     * Cancels a train. Its record stays.
+     * Cancels a train. Its record stays, with a last revision of the same content that says why.
      *
-     * @throws TrainChangedException if somebody else changed the train meanwhile
+     * @throws TrainRefusedException if the reason is missing
+     * @throws TrainChangedException if somebody else changed or cancelled the train meanwhile
      */
     @PreAuthorize(EDITORS)
     @Transactional
     public void cancel(long id, long version, String reason) {
-        if (!store.cancel(id, version)) {
-            throw new TrainChangedException(String.valueOf(id));
+        List<Problem> problems = TrainRules.problemsOfReason(reason);
+        if (!problems.isEmpty()) {
+            throw new TrainRefusedException(problems);
         }
-        journal.write("train.cancelled", SUBJECT, id, reason);
+        TrainDraft content = store.current(id).orElseThrow().content();
+        if (!store.cancel(id, version)) {
+            throw new TrainChangedException(content.code());
+        }
+        revise(id, content, "train.cancelled", reason);
     }
 
     /**
@@ -132,8 +139,9 @@ public class Trains {
         return store.current(id).orElseThrow();
     }
 
-    private void refuseProblems(TrainDraft draft, @org.jspecify.annotations.Nullable Long id) {
-        List<Problem> problems = new ArrayList<>(TrainRules.problemsOf(draft, known));
+    private void refuseProblems(TrainDraft draft, @Nullable Long id, List<Problem> found) {
+        List<Problem> problems = new ArrayList<>(found);
+        problems.addAll(TrainRules.problemsOf(draft, known));
         problems.addAll(pathRules.problemsOf(draft));
         if (draft.formationCode() == null && draft.kind() != TrainKind.LIGHT_ENGINE) {
             problems.add(new Problem("", -1, "formationCode", "formation-needed", List.of()));

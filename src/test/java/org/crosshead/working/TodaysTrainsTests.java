@@ -87,6 +87,7 @@ class TodaysTrainsTests {
                 Instant.parse("2030-05-07T09:05:00Z"),
                 "Lowmere",
                 Instant.parse("2030-05-07T09:31:00Z"),
+                "SET",
                 List.of("4172"),
                 List.of("D-01"));
     }

@@ -77,6 +77,9 @@ public final class Endpoints {
     }
 
     private static void reading(List<EndpointRule> rules) {
+        for (String form : List.of("/trains/new", "/trains/*/edit")) {
+            rules.add(EndpointRule.posts(GET, form, "INSPECTOR", "MANAGER"));
+        }
         for (String pattern : List.of(
                 "/",
                 "/trains/**",

@@ -34,6 +34,8 @@ class AccessByPostTests {
     /** Method, address and the posts let in, written out apart from the table that decides. */
     private static final String EXPECTED = """
             GET  /trains/a/b/c/d          DRIVER FIREMAN INSPECTOR MANAGER ASSESSOR ADMINISTRATOR
+            GET  /trains/new              INSPECTOR MANAGER
+            GET  /trains/0/edit           INSPECTOR MANAGER
             GET  /routes/a/b/c/d          DRIVER FIREMAN INSPECTOR MANAGER ASSESSOR ADMINISTRATOR
             GET  /restrictions/a/b/c/d    DRIVER FIREMAN INSPECTOR MANAGER ASSESSOR ADMINISTRATOR
             GET  /classes/a/b/c/d         DRIVER FIREMAN INSPECTOR MANAGER ASSESSOR ADMINISTRATOR

@@ -1,0 +1,45 @@
+package org.crosshead.working.web;
+
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import org.springframework.http.HttpMethod;
+import org.springframework.http.HttpStatus;
+import org.springframework.security.web.csrf.CsrfToken;
+import org.springframework.web.bind.WebDataBinder;
+import org.springframework.web.bind.annotation.ControllerAdvice;
+import org.springframework.web.bind.annotation.InitBinder;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.servlet.View;
+
+/** Tells the pages about trains whether the reader may change what they show; the service checks it again. */
+@ControllerAdvice(basePackageClasses = TrainPagesAdvice.class)
+class TrainPagesAdvice {
+
+    @ModelAttribute("mayEdit")
+    boolean mayEdit(HttpServletRequest request) {
+        return request.isUserInRole("INSPECTOR") || request.isUserInRole("MANAGER");
+    }
+
+    /** The forms are records, made whole from what was sent; nothing is set on them afterwards. */
+    @InitBinder("form")
+    void makeWhole(WebDataBinder binder) {
+        binder.setDeclarativeBinding(true);
+    }
+
+    /** The token of a form may need a session, which can't be begun once a long page has begun to go out. */
+    @ModelAttribute
+    void tokenBeforeThePage(HttpServletRequest request) {
+        if (mayEdit(request) && request.getAttribute(CsrfToken.class.getName()) instanceof CsrfToken token) {
+            token.getToken();
+        }
+    }
+
+    /** A sent form that comes back as a page was refused; one that was stored says where to look. */
+    @ModelAttribute
+    void statusAfterPost(HttpServletRequest request, HttpServletResponse response) {
+        if (HttpMethod.POST.matches(request.getMethod())) {
+            response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+            request.setAttribute(View.RESPONSE_STATUS_ATTRIBUTE, HttpStatus.SEE_OTHER);
+        }
+    }
+}
