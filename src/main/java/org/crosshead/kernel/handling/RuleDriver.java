@@ -1,6 +1,5 @@
 package org.crosshead.kernel.handling;
 
-import java.util.Arrays;
 import org.crosshead.kernel.motion.Cause;
 import org.crosshead.kernel.motion.Driver;
 import org.crosshead.kernel.motion.Handles;
@@ -96,10 +95,11 @@ public final class RuleDriver implements Driver {
         double speedMps = moment.speedMps();
         double reachM = speedMps * moment.coastS();
         double ahead = moment.speedWantedMps(reachM);
-        boolean slower = ahead < SLOWED_SHARE * speedMps;
-        boolean runsOn = moment.holdingForceN(speedMps, Math.max(1, reachM)) * reachM
+        if (ahead >= SLOWED_SHARE * speedMps || speedMps <= FULL_GEAR_BELOW_MPS) {
+            return false;
+        }
+        return moment.holdingForceN(speedMps, Math.max(1, reachM)) * reachM
                 < 0.5 * moment.inertiaKg() * (speedMps * speedMps - ahead * ahead);
-        return slower && runsOn && speedMps > FULL_GEAR_BELOW_MPS;
     }
 
     private static double wantedN(Moment moment) {
@@ -115,7 +115,7 @@ public final class RuleDriver implements Driver {
         if (now.regulator() <= 0) {
             return wantedN <= ENOUGH * leastN(moment) && slowEnough(moment);
         }
-        if (railLimits(moment, now) && now.regulator() > Controls.FIRST_VALVE) {
+        if (now.regulator() > Controls.FIRST_VALVE && railLimits(moment, now)) {
             return false;
         }
         if (moment.sinceChangeS() < LEAST_BETWEEN_CHANGES_S) {
@@ -123,7 +123,7 @@ public final class RuleDriver implements Driver {
         }
         double pullN = moment.pullN(now);
         boolean steams = steam(moment, now) <= KEPT_SHARE * steamAllowed(moment);
-        return steams && pullN >= ENOUGH * wantedN && pullN <= Math.max(TOO_MUCH * wantedN, leastN(moment));
+        return steams && pullN >= ENOUGH * wantedN && (pullN <= TOO_MUCH * wantedN || pullN <= leastN(moment));
     }
 
     private static boolean slowEnough(Moment moment) {
@@ -147,20 +147,21 @@ public final class RuleDriver implements Driver {
         if (moment.pullN(gentle) >= wantedN) {
             return new Wish(gentle, Cause.LEAST_CUTOFF_REACHED);
         }
-        double[] notches = Arrays.stream(NOTCHES)
-                .filter(notch -> notch > least && notch < full)
-                .toArray();
         Controls chosen = new Controls(1, least);
         boolean boilerLimits = false;
         boolean mustKeepMoving = moment.speedMps() < STALLING_MPS;
-        for (double notch : notches) {
+        double allowed = steamAllowed(moment);
+        for (double notch : NOTCHES) {
+            if (notch <= least || notch >= full) {
+                continue;
+            }
             if (moment.pullN(chosen) >= wantedN) {
                 break;
             }
             Controls longer = new Controls(1, notch);
             boolean present = notch <= moment.handles().controls().cutoff();
             double spare = present ? KEPT_SHARE : TAKEN_SHARE;
-            if (!mustKeepMoving && steam(moment, longer) > spare * steamAllowed(moment)) {
+            if (!mustKeepMoving && steam(moment, longer) > spare * allowed) {
                 boilerLimits = true;
                 break;
             }

@@ -44,7 +44,6 @@ public final class RuleFireman implements Fireman {
     private static Stoking wished(Moment moment, int engine) {
         double glass = glass(moment, engine);
         double here = moment.gradient(0, HERE_LENGTH_M);
-        double ahead = moment.gradient(AHEAD_FROM_M, AHEAD_LENGTH_M);
         boolean shut = moment.standing()
                 || moment.braking()
                 || moment.handles().controls().regulator() <= 0;
@@ -56,7 +55,7 @@ public final class RuleFireman implements Fireman {
         } else if (here > BANK) {
             task = Task.HOLD_FEED;
             cause = Cause.BANK_BEGINS;
-        } else if (ahead > BANK) {
+        } else if (moment.gradient(AHEAD_FROM_M, AHEAD_LENGTH_M) > BANK) {
             task = Task.BUILD_UP;
             cause = Cause.BANK_AHEAD;
         } else if (shut && glass < FULL_GLASS) {

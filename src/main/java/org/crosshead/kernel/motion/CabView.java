@@ -17,11 +17,20 @@ final class CabView implements Moment {
     /** Speed kept to for the booked time, m/s. */
     private final double paceMps;
 
+    private final PullsOfMoment[] pulls;
+
     CabView(RunRequest request, RunGrid grid, TrainState state, double paceMps) {
         this.request = request;
         this.grid = grid;
         this.state = state;
         this.paceMps = paceMps;
+        pulls = engines().stream()
+                .map(engine -> new PullsOfMoment(engine.engine()))
+                .toArray(PullsOfMoment[]::new);
+    }
+
+    double paceMps() {
+        return paceMps;
     }
 
     private List<EngineAtWork> engines() {
@@ -139,7 +148,7 @@ final class CabView implements Moment {
 
     @Override
     public Pull pull(int engine, Controls controls, double speedMps) {
-        return engine(engine).pull(state.boilers[engine], controls, speedMps, rail());
+        return pulls[engine].pull(state.boilers[engine], controls, speedMps, rail());
     }
 
     @Override
@@ -162,11 +171,7 @@ final class CabView implements Moment {
     public double holdingForceN(double speedMps, double aheadM) {
         double toM = Math.min(state.positionM + aheadM, request.endM());
         double lengthM = toM - state.positionM;
-        double alongN = lengthM <= 0
-                ? 0
-                : grid.massKg[state.cell]
-                        * (grid.gravityWork(state.positionM, toM) + grid.curveWork(state.positionM, toM))
-                        / lengthM;
+        double alongN = lengthM <= 0 ? 0 : grid.massKg[state.cell] * grid.work.ahead(state.positionM, toM) / lengthM;
         RunningResistance resistance = grid.resistance[state.cell];
         double runningN =
                 speedMps > 0 ? resistance.forceN(speedMps) : Math.max(resistance.startingN(), resistance.constantN());
@@ -182,10 +187,6 @@ final class CabView implements Moment {
     public double gradient(double fromM, double lengthM) {
         double startM = Math.min(state.positionM + fromM, request.endM());
         double endM = Math.min(startM + lengthM, request.endM());
-        double trainM = request.train().body().lengthM();
-        var profile = request.road().track().gradients();
-        return endM - startM < 1
-                ? 0
-                : (profile.meanHeightM(endM, trainM) - profile.meanHeightM(startM, trainM)) / (endM - startM);
+        return endM - startM < 1 ? 0 : grid.work.riseM(startM, endM) / (endM - startM);
     }
 }

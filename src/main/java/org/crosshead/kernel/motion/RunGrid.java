@@ -1,16 +1,13 @@
 package org.crosshead.kernel.motion;
 
 import java.util.Arrays;
-import java.util.NavigableSet;
 import java.util.TreeSet;
+import java.util.stream.DoubleStream;
 import org.crosshead.kernel.braking.Application;
-import org.crosshead.kernel.resistance.CurveResistance;
 import org.crosshead.kernel.resistance.RunningResistance;
-import org.crosshead.kernel.track.Curves.CurveDrag;
 import org.crosshead.kernel.track.SpeedLimits;
 import org.crosshead.kernel.track.Track;
 import org.crosshead.kernel.traction.RailState;
-import org.crosshead.kernel.units.Units;
 
 /**
  * A road cut into cells for one train. Node {@code i} lies at {@code positionM[i]}; cell {@code i} reaches from it to the next
@@ -31,21 +28,20 @@ final class RunGrid {
     final double[] inertiaKg;
     final RunningResistance[] resistance;
     final RailState[] rail;
-    /** Nodes that no step may pass without ending there. */
-    final boolean[] hard;
     /** Index of the call at a node, or -1. */
     final int[] call;
 
+    /** Work of gravity and curves between places of the grid. */
+    final RoadWork work;
+
     private final Track track;
-    private final CurveDrag curves;
     private final double trainLengthM;
 
     RunGrid(RunRequest request, double stepShare) {
         track = request.road().track();
-        curves = track.curves().drag(CurveResistance::perMassN);
         trainLengthM = request.train().body().lengthM();
-        NavigableSet<Double> hardPlaces = hardPlaces(request);
-        positionM = nodes(hardPlaces, stepShare * CELL_LONGEST_M);
+        positionM = nodes(hardPlaces(request), stepShare * CELL_LONGEST_M);
+        work = new RoadWork(track, trainLengthM, positionM);
         int cells = positionM.length - 1;
         allowedStart = new double[cells];
         allowedEnd = new double[cells];
@@ -53,11 +49,7 @@ final class RunGrid {
         inertiaKg = new double[cells];
         resistance = new RunningResistance[cells];
         rail = new RailState[cells];
-        hard = new boolean[positionM.length];
         call = new int[positionM.length];
-        for (int i = 0; i < positionM.length; i++) {
-            hard[i] = hardPlaces.contains(positionM[i]);
-        }
         placeCalls(request);
         fillCells(request);
         allowSpeeds(request);
@@ -67,32 +59,13 @@ final class RunGrid {
         return positionM.length - 1;
     }
 
-    double gravityWork(double fromM, double toM) {
-        return Units.GRAVITY_MPS2
-                * (track.gradients().meanHeightM(toM, trainLengthM)
-                        - track.gradients().meanHeightM(fromM, trainLengthM));
-    }
-
-    double curveWork(double fromM, double toM) {
-        return curves.workTo(toM, trainLengthM) - curves.workTo(fromM, trainLengthM);
-    }
-
     /** Returns the square of the speed allowed at a place of a cell. */
     double allowedSquared(int cell, double atM) {
         double share = (atM - positionM[cell]) / (positionM[cell + 1] - positionM[cell]);
         return allowedStart[cell] + share * (allowedEnd[cell] - allowedStart[cell]);
     }
 
-    /** Returns the node at which the next step must end at the latest. */
-    int nextHard(int cell) {
-        int node = cell + 1;
-        while (!hard[node]) {
-            node++;
-        }
-        return node;
-    }
-
-    private static NavigableSet<Double> hardPlaces(RunRequest request) {
+    private static double[] hardPlaces(RunRequest request) {
         TreeSet<Double> places = new TreeSet<>();
         request.calls().forEach(call -> places.add(call.positionM()));
         for (SpeedLimits.Length limit : request.road().track().limits().lengths()) {
@@ -107,12 +80,13 @@ final class RunGrid {
             places.add(engine.assistance().fromM());
             places.add(engine.assistance().toM());
         }
-        return new TreeSet<>(places.subSet(request.startM(), true, request.endM(), true));
+        return places.subSet(request.startM(), true, request.endM(), true).stream()
+                .mapToDouble(Double::doubleValue)
+                .toArray();
     }
 
-    private static double[] nodes(NavigableSet<Double> hardPlaces, double longestM) {
-        Double[] places = hardPlaces.toArray(Double[]::new);
-        TreeSet<Double> nodes = new TreeSet<>();
+    private static double[] nodes(double[] places, double longestM) {
+        DoubleStream.Builder nodes = DoubleStream.builder();
         for (int i = 0; i + 1 < places.length; i++) {
             double lengthM = places[i + 1] - places[i];
             int count = (int) Math.ceil(lengthM / longestM);
@@ -121,7 +95,7 @@ final class RunGrid {
             }
         }
         nodes.add(places[places.length - 1]);
-        return nodes.stream().mapToDouble(Double::doubleValue).toArray();
+        return nodes.build().toArray();
     }
 
     private void placeCalls(RunRequest request) {
@@ -153,12 +127,12 @@ final class RunGrid {
 
     private void allowSpeeds(RunRequest request) {
         Application service = request.train().service();
+        double speedMaxMps = request.speedMaxMps();
         double next = 0;
         for (int i = cells() - 1; i >= 0; i--) {
             double middleM = (positionM[i] + positionM[i + 1]) / 2;
             double limit = Math.min(
-                    request.speedMaxMps(),
-                    track.limits().lowestMps(Math.max(track.startM(), middleM - trainLengthM), middleM));
+                    speedMaxMps, track.limits().lowestMps(Math.max(track.startM(), middleM - trainLengthM), middleM));
             int at = call[i + 1];
             boolean stops = at >= 0 && (request.calls().get(at).stops() || i == cells() - 1);
             allowedEnd[i] = Math.min(limit * limit, stops ? 0 : next);
@@ -172,11 +146,11 @@ final class RunGrid {
 
     /** Returns the square of speed at the start of a cell from which the service brake comes down to the square given. */
     private double raised(int cell, double speedSquared, Application service, double margin) {
-        double fromM = positionM[cell];
-        double toM = positionM[cell + 1];
         double speedMps = Math.sqrt(speedSquared);
         double slowingN = service.force().forceN(speedMps) + resistance[cell].forceN(speedMps);
-        double work = slowingN * (toM - fromM) + massKg[cell] * (gravityWork(fromM, toM) + curveWork(fromM, toM));
-        return speedSquared + Math.max(0, 2 * work / inertiaKg[cell] / margin);
+        double fromM = positionM[cell];
+        double toM = positionM[cell + 1];
+        double slowingJ = slowingN * (toM - fromM) + massKg[cell] * work.within(cell, fromM, toM);
+        return speedSquared + Math.max(0, 2 * slowingJ / inertiaKg[cell] / margin);
     }
 }

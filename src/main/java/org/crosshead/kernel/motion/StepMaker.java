@@ -54,7 +54,7 @@ final class StepMaker {
         CabView view = new CabView(request, grid, state, paceMps);
         state.standing = false;
         for (int i = 0; state.positionM < toM; i++) {
-            Optional<RunOutcome> failure = step(state, view, paceMps);
+            Optional<RunOutcome> failure = step(state, view);
             if (failure.isPresent()) {
                 return failure;
             }
@@ -109,17 +109,17 @@ final class StepMaker {
         return recorder.run();
     }
 
-    private Optional<RunOutcome> step(TrainState state, CabView view, double paceMps) {
+    private Optional<RunOutcome> step(TrainState state, CabView view) {
         brake(state, view);
         set(state, state.braking ? shut(state, view) : driver.handles(view));
         stoke(state, view);
         double fromM = state.positionM;
         double toM = Math.min(
                 fromM + stepShare * Math.max(STEP_LEAST_M, STEP_S * state.speedMps()), grid.positionM[state.cell + 1]);
-        if (state.speedSquared <= 0 && !starts(state, toM)) {
+        if (state.speedSquared <= 0 && !starts(state, view, toM)) {
             return Optional.of(new RunOutcome.Stalls(ended(state), fromM));
         }
-        double endSquared = work(state, toM, paceMps);
+        double endSquared = work(state, view, toM);
         boolean atStop = grid.allowedSquared(state.cell, toM) <= 0;
         if (endSquared <= 0 && !atStop) {
             double gone = state.speedSquared / (state.speedSquared - forces.freeEndSquared) * (toM - fromM);
@@ -171,18 +171,18 @@ final class StepMaker {
     }
 
     /** Sets the forces of a step and returns the square of speed at its end. */
-    private double work(TrainState state, double toM, double paceMps) {
+    private double work(TrainState state, CabView view, double toM) {
         double lengthM = toM - state.positionM;
         forces.inertiaKg = grid.inertiaKg[state.cell];
         forces.massKg = grid.massKg[state.cell];
-        forces.gravityN = forces.massKg * grid.gravityWork(state.positionM, toM) / lengthM;
-        forces.curveN = forces.massKg * grid.curveWork(state.positionM, toM) / lengthM;
-        double first = free(state, state.speedMps(), lengthM);
+        forces.gravityN = forces.massKg * grid.work.gravity(state.cell, state.positionM, toM) / lengthM;
+        forces.curveN = forces.massKg * grid.work.curve(state.cell, state.positionM, toM) / lengthM;
+        double first = free(state, view, state.speedMps(), lengthM);
         double meanMps = (state.speedMps() + Math.sqrt(Math.max(0, first))) / 2;
-        double end = free(state, meanMps, lengthM);
+        double end = free(state, view, meanMps, lengthM);
         forces.freeEndSquared = end;
         double allowed = grid.allowedSquared(state.cell, toM);
-        double wanted = Math.min(allowed, Math.max(paceMps * paceMps, 0));
+        double wanted = Math.min(allowed, view.paceMps() * view.paceMps());
         double full = forces.pullN;
         if (end > wanted && full > 0) {
             double tooMuchN = (end - wanted) * forces.inertiaKg / (2 * lengthM);
@@ -199,7 +199,7 @@ final class StepMaker {
     }
 
     /** Sets pull and resistance at a speed, brake off, and returns the square of speed that they lead to. */
-    private double free(TrainState state, double speedMps, double lengthM) {
+    private double free(TrainState state, CabView view, double speedMps, double lengthM) {
         forces.pullN = request.train().helpN();
         forces.brakeN = 0;
         forces.limitedBy = null;
@@ -207,7 +207,7 @@ final class StepMaker {
             forces.steamKgPerS(i, 0, engines.size());
             if (engines.get(i).worksAt(state.positionM)) {
                 Controls controls = state.handles.controls();
-                Pull pull = engines.get(i).engine().pull(state.boilers[i], controls, speedMps, grid.rail[state.cell]);
+                Pull pull = view.pull(i, controls, speedMps);
                 forces.pullN += pull.forceN();
                 forces.steamKgPerS(i, pull.steamKgPerS(), engines.size());
                 if (i == 0 && controls.regulator() > 0) {
@@ -220,13 +220,11 @@ final class StepMaker {
         return state.speedSquared + 2 * lengthM * netN / forces.inertiaKg;
     }
 
-    private boolean starts(TrainState state, double toM) {
+    private boolean starts(TrainState state, CabView view, double toM) {
         RunningResistance resistance = grid.resistance[state.cell];
         double lengthM = toM - state.positionM;
-        double alongN = grid.massKg[state.cell]
-                * (grid.gravityWork(state.positionM, toM) + grid.curveWork(state.positionM, toM))
-                / lengthM;
-        double pullN = new CabView(request, grid, state, Double.POSITIVE_INFINITY).pullN(state.handles.controls());
+        double alongN = grid.massKg[state.cell] * grid.work.within(state.cell, state.positionM, toM) / lengthM;
+        double pullN = view.pullN(state.handles.controls());
         return pullN > Math.max(resistance.startingN(), resistance.constantN()) + alongN;
     }
 

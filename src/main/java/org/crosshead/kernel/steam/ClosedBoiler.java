@@ -13,7 +13,9 @@ import org.crosshead.kernel.units.Check;
 public record ClosedBoiler(double volumeM3, double metalHeatJPerK) {
 
     private static final int ROUNDS = 40;
-    private static final double CLOSE_PA = 0.1;
+    private static final double CLOSE_PA = 1e-5;
+    private static final int ROUNDS_FROM_NEAR = 4;
+    private static final double SLOPE_OVER_PA = 250;
     private static final SaturatedSteam STEAM = SaturatedSteam.table();
 
     public ClosedBoiler {
@@ -45,8 +47,37 @@ public record ClosedBoiler(double volumeM3, double metalHeatJPerK) {
     /**
      * Returns what sums of mass and energy come to; at most {@code pressureMaxPa}, above which the safety valves blow steam off.
      * A boiler whose heat is used up stays at the least pressure of the steam table.
+     *
+     * @param nearPa a pressure not far from the one sought, such as that of a moment ago; the answer does not depend on it
      */
-    public Content content(Sums sums, double pressureMaxPa) {
+    public Content content(Sums sums, double pressureMaxPa, double nearPa) {
+        double p = fromNear(sums, pressureMaxPa, nearPa);
+        return Double.isNaN(p) ? between(sums, pressureMaxPa) : new Content(p, waterAt(p, sums.massKg()));
+    }
+
+    /** Returns the pressure by chords drawn from a near one, or NaN where they leave the range or do not close in. */
+    private double fromNear(Sums sums, double pressureMaxPa, double nearPa) {
+        double overPa = nearPa - SLOPE_OVER_PA >= SaturatedSteam.PRESSURE_LEAST_PA ? -SLOPE_OVER_PA : SLOPE_OVER_PA;
+        double p = nearPa;
+        double miss = energyAt(p, sums.massKg()) - sums.energyJ();
+        double slope = (energyAt(p + overPa, sums.massKg()) - sums.energyJ() - miss) / overPa;
+        for (int i = 0; i < ROUNDS_FROM_NEAR; i++) {
+            double next = p - miss / slope;
+            if (!(next > SaturatedSteam.PRESSURE_LEAST_PA && next < pressureMaxPa)) {
+                return Double.NaN;
+            }
+            double nextMiss = energyAt(next, sums.massKg()) - sums.energyJ();
+            if (Math.abs(nextMiss) < CLOSE_PA * slope) {
+                return next;
+            }
+            slope = (nextMiss - miss) / (next - p);
+            p = next;
+            miss = nextMiss;
+        }
+        return Double.NaN;
+    }
+
+    private Content between(Sums sums, double pressureMaxPa) {
         if (energyAt(pressureMaxPa, sums.massKg()) <= sums.energyJ()) {
             return blownOff(sums, pressureMaxPa);
         }

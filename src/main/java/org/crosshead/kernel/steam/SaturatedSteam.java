@@ -18,6 +18,7 @@ public final class SaturatedSteam {
     public static final double ATMOSPHERE_PA = 101_325;
 
     private static final double NODE_PA = 1e3;
+    private static final double NODES_PER_PA = 1 / NODE_PA;
     private static final double PA_PER_MPA = 1e6;
     private static final double J_PER_KJ = 1e3;
     private static final SaturatedSteam TABLE = new SaturatedSteam();
@@ -87,7 +88,7 @@ public final class SaturatedSteam {
 
     private static double at(double[] values, double pressurePa) {
         Check.within("pressurePa", pressurePa, PRESSURE_LEAST_PA, PRESSURE_GREATEST_PA);
-        double node = (pressurePa - PRESSURE_LEAST_PA) / NODE_PA;
+        double node = (pressurePa - PRESSURE_LEAST_PA) * NODES_PER_PA;
         int low = Math.min((int) node, values.length - 2);
         return values[low] + (node - low) * (values[low + 1] - values[low]);
     }

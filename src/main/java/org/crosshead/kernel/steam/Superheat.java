@@ -11,6 +11,7 @@ import org.crosshead.kernel.units.Check;
 public final class Superheat {
 
     private static final double NODE_PA = 25e3;
+    private static final double NODES_PER_PA = 1 / NODE_PA;
     private static final double PA_PER_MPA = 1e6;
     private static final double J_PER_KJ = 1e3;
     private static final double HOTTEST_K = 250;
@@ -66,7 +67,7 @@ public final class Superheat {
     }
 
     private static double at(double[] values, double pressurePa) {
-        double node = (pressurePa - SaturatedSteam.PRESSURE_LEAST_PA) / NODE_PA;
+        double node = (pressurePa - SaturatedSteam.PRESSURE_LEAST_PA) * NODES_PER_PA;
         int low = Math.max(0, Math.min((int) node, values.length - 2));
         return values[low] + (node - low) * (values[low + 1] - values[low]);
     }

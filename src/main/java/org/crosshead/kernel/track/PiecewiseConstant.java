@@ -10,12 +10,18 @@ import org.crosshead.kernel.units.Check;
  */
 final class PiecewiseConstant {
 
+    private static final int SHARES_PER_LENGTH = 4;
+
     private final double[] boundariesM;
     private final double[] values;
     /** Integral from the first boundary to each boundary. */
     private final double[] integral;
     /** Integral of that integral, from the first boundary to each boundary. */
     private final double[] second;
+    /** Length at the start of each of many equal shares of the whole, from which a place is found in a step or two. */
+    private final int[] lengthAtShare;
+
+    private final double sharesPerM;
 
     /**
      * @param boundariesM rising, one more than there are values
@@ -35,6 +41,13 @@ final class PiecewiseConstant {
             double lengthM = boundariesM[i + 1] - boundariesM[i];
             integral[i + 1] = integral[i] + values[i] * lengthM;
             second[i + 1] = second[i] + lengthM * (integral[i] + integral[i + 1]) / 2;
+        }
+        lengthAtShare = new int[SHARES_PER_LENGTH * values.length];
+        sharesPerM = lengthAtShare.length / (endM() - startM());
+        int length = 0;
+        for (int i = 0; i < lengthAtShare.length; i++) {
+            length = from(length, startM() + i / sharesPerM);
+            lengthAtShare[i] = length;
         }
     }
 
@@ -78,6 +91,16 @@ final class PiecewiseConstant {
         return values[index(positionM)];
     }
 
+    /** Returns the least value of the lengths from that of one place to that of another further on. */
+    double least(double fromM, double toM) {
+        int last = index(toM);
+        double least = values[last];
+        for (int i = index(fromM); i < last; i++) {
+            least = Math.min(least, values[i]);
+        }
+        return least;
+    }
+
     /** Returns the integral from the first boundary; negative before it where the value is positive. */
     double integralTo(double positionM) {
         int i = index(positionM);
@@ -100,16 +123,19 @@ final class PiecewiseConstant {
     }
 
     private int index(double positionM) {
-        int low = 0;
-        int high = values.length - 1;
-        while (low < high) {
-            int middle = (low + high + 1) >>> 1;
-            if (boundariesM[middle] <= positionM) {
-                low = middle;
-            } else {
-                high = middle - 1;
-            }
+        int share = (int) ((positionM - boundariesM[0]) * sharesPerM);
+        return from(lengthAtShare[Math.max(0, Math.min(lengthAtShare.length - 1, share))], positionM);
+    }
+
+    /** Returns the last length that begins at or before a place, or the first; sought from a length near it. */
+    private int from(int near, double positionM) {
+        int i = near;
+        while (i + 1 < values.length && boundariesM[i + 1] <= positionM) {
+            i++;
         }
-        return low;
+        while (i > 0 && boundariesM[i] > positionM) {
+            i--;
+        }
+        return i;
     }
 }

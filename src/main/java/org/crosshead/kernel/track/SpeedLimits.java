@@ -72,13 +72,7 @@ public final class SpeedLimits {
 
     /** Returns the least limit between two places, as for a train whose tail and head are there. */
     public double lowestMps(double fromM, double toM) {
-        double lowest = Math.min(limits.at(fromM), limits.at(toM));
-        for (double at : limits.boundariesM()) {
-            if (at > fromM && at < toM) {
-                lowest = Math.min(lowest, limits.at(at));
-            }
-        }
-        return lowest;
+        return limits.least(fromM, toM);
     }
 
     private static double least(List<Length> lengths, double atM, double greatestMps) {

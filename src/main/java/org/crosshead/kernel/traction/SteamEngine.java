@@ -55,6 +55,10 @@ public final class SteamEngine implements Engine {
     private final ClosedBoiler boiler;
     private final Grate grate;
     private final double strokeVolumeM3;
+    /** Steam left in the cylinder when the exhaust closes, for each cubic metre of stroke. */
+    private final double keptKgPerM3;
+
+    private final double heatMostW;
 
     private SteamEngine(LocomotiveParameters parameters) {
         this.parameters = parameters;
@@ -68,6 +72,9 @@ public final class SteamEngine implements Engine {
         grate = new Grate(given);
         Cylinders cylinders = parameters.cylinders();
         strokeVolumeM3 = Math.PI / 4 * cylinders.boreM() * cylinders.boreM() * cylinders.strokeM();
+        keptKgPerM3 = (COMPRESSION + MeanPressure.CLEARANCE)
+                / SaturatedSteam.table().steamVolume(BACK_PRESSURE_PA + SaturatedSteam.ATMOSPHERE_PA);
+        heatMostW = grate.heatW(grate.coalMaxKgPerS());
     }
 
     /** Returns the engine that these figures describe. */
@@ -86,12 +93,13 @@ public final class SteamEngine implements Engine {
         double railN = Adhesion.coefficient(rail, speedMps) * parameters.adhesiveMassKg() * Units.GRAVITY_MPS2;
         double chestPa = state.pressurePa() * chestShare(controls.regulator());
         double cutoff = Math.min(controls.cutoff(), parameters.valveGear().cutoffFull());
-        double share = MeanPressure.share(parameters.valveGear().family(), cutoff) * wireDrawn(speedMps);
+        double drawn = wireDrawn(speedMps);
+        double share = MeanPressure.share(parameters.valveGear().family(), cutoff) * drawn;
         double cylinderN = chestPa * share * parameters.cylinders().forcePerPressureM2();
         if (cylinderN <= 0) {
             return new Pull(0, 0, Double.POSITIVE_INFINITY, railN, 0, LimitedBy.CYLINDER);
         }
-        double steamKgPerS = cylinderSteamKgPerS(chestPa * wireDrawn(speedMps), cutoff, speedMps);
+        double steamKgPerS = cylinderSteamKgPerS(chestPa * drawn, cutoff, speedMps);
         double forceN = Math.min(cylinderN, railN);
         double usedKgPerS = steamKgPerS * forceN / cylinderN;
         double boilerN = steamKgPerS > 0
@@ -117,7 +125,7 @@ public final class SteamEngine implements Engine {
                                 + fedKg * FEED_J_PER_KG
                                 - takenKg * SaturatedSteam.table().steamEnthalpy(p));
         ClosedBoiler.Content content =
-                boiler.content(sums, absolute(parameters.boiler().pressureMaxPa()));
+                boiler.content(sums, absolute(parameters.boiler().pressureMaxPa()), p);
         return new EngineState(
                 Math.max(0, content.pressurePa() - SaturatedSteam.ATMOSPHERE_PA), content.waterKg(), fireW);
     }
@@ -125,7 +133,7 @@ public final class SteamEngine implements Engine {
     @Override
     public double evaporationMaxKgPerS(double pressurePa) {
         double perKgJ = steam.enthalpy(absolute(pressurePa)) - FEED_J_PER_KG;
-        double made = grate.heatW(grate.coalMaxKgPerS()) / perKgJ;
+        double made = heatMostW / perKgJ;
         return Math.max(0, Math.min(made, grate.surfaceLimitKgPerS()) - EJECTOR_KG_PER_S);
     }
 
@@ -140,9 +148,7 @@ public final class SteamEngine implements Engine {
         Cylinders cylinders = parameters.cylinders();
         double strokesPerS = 2 * cylinders.count() * speedMps / (Math.PI * cylinders.wheelDiameterM());
         double admittedKg = (cutoff + MeanPressure.CLEARANCE) * steam.density(chestPa + SaturatedSteam.ATMOSPHERE_PA);
-        double keptKg = (COMPRESSION + MeanPressure.CLEARANCE)
-                / SaturatedSteam.table().steamVolume(BACK_PRESSURE_PA + SaturatedSteam.ATMOSPHERE_PA);
-        return Math.max(0, admittedKg - keptKg) * strokeVolumeM3 * strokesPerS * (1 + missingShare(cutoff));
+        return Math.max(0, admittedKg - keptKgPerM3) * strokeVolumeM3 * strokesPerS * (1 + missingShare(cutoff));
     }
 
     private double missingShare(double cutoff) {
