@@ -22,19 +22,19 @@ import org.jfree.data.xy.XYSeriesCollection;
 /** The long section of a road: height against distance, with each gradient under its slope and the stations above. */
 public final class LongSection {
 
-    private static final int WIDTH = 960;
-    private static final int HEIGHT = 300;
+    private static final int WIDTH = 720;
+    private static final int HEIGHT = 290;
     private static final Color INK = new Color(0x1b1b1b);
     private static final Color GRID = new Color(0xc8c8c8);
-    private static final Font TEXT = new Font(Font.SANS_SERIF, Font.PLAIN, 13);
-    private static final Font PLACE = new Font(Font.SANS_SERIF, Font.BOLD, 13);
+    private static final Font TEXT = new Font(Font.SANS_SERIF, Font.PLAIN, 15);
+    private static final Font PLACE = new Font(Font.SANS_SERIF, Font.BOLD, 15);
     private static final BasicStroke ROAD = new BasicStroke(2.6f);
     private static final BasicStroke POST = new BasicStroke(0.8f);
     private static final BasicStroke STATION =
             new BasicStroke(1f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {2, 4}, 0);
 
     /** Shares of the drawn height kept free below the road for the gradients and above it for the stations. */
-    private static final double ROOM_BELOW = 0.55;
+    private static final double ROOM_BELOW = 0.65;
 
     private static final double ROOM_ABOVE = 0.35;
 
@@ -42,9 +42,9 @@ public final class LongSection {
     private static final double HEIGHT_LEAST = 100;
 
     /** Narrower than this share of the panel a gradient is written upright, and narrower than the second not at all. */
-    private static final double UPRIGHT_SHARE = 0.075;
+    private static final double UPRIGHT_SHARE = 0.11;
 
-    private static final double TOO_NARROW_SHARE = 0.016;
+    private static final double TOO_NARROW_SHARE = 0.024;
 
     private LongSection() {}
 
@@ -141,7 +141,7 @@ public final class LongSection {
                 continue;
             }
             plot.addDomainMarker(new ValueMarker(place.at(), INK, STATION));
-            boolean atEnd = place.at() > panel.from() + panel.length() * 0.85;
+            boolean atEnd = place.at() > panel.from() + panel.length() * 0.75;
             XYTextAnnotation label =
                     text(" " + place.name() + " ", place.at(), top - profile.span() * 0.13 * (row % 2), PLACE);
             label.setTextAnchor(atEnd ? TextAnchor.TOP_RIGHT : TextAnchor.TOP_LEFT);

@@ -19,8 +19,8 @@ import org.springframework.stereotype.Component;
 @Component
 class LongSectionDiagram implements RouteDiagram {
 
-    private static final double PANEL_MILES = 12;
-    private static final double PANEL_KM = 20;
+    private static final double PANEL_MILES = 8;
+    private static final double PANEL_KM = 13;
     private static final double CHAINS_PER_MILE = 80;
 
     private final RouteWords words;
