@@ -94,7 +94,7 @@ class RoutePagesTests {
                 .bodyText()
                 .contains(
                         "<svg",
-                        "Gradients of Invented main line from 0m 0ch to 10m 0ch",
+                        "Gradients of Invented main line from 0m 0ch to 5m 0ch",
                         "Down, from 0m 0ch: Anfang: rises 1 in 100 for 4 miles to 4m 0ch; level for 2 miles to 6m 0ch;"
                                 + " Mitte: falls 1 in 200 for 4 miles to 10m 0ch. It ends 106 ft higher than it begins.",
                         "<td data-label=\"Limit\"><span>45 mph</span></td>",
