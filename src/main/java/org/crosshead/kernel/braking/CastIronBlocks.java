@@ -6,8 +6,8 @@ import org.crosshead.kernel.units.Units;
 /**
  * Cast-iron blocks on steel tyres: the coefficient of friction is {@code 0.27 (V + 100)/(5 V + 100)}, V in km/h, whatever the force.
  *
- * <p>Source: [BANK-F1] (read in a quotation). It lies 16 to 32 per cent below Galton's trials of 1878 from 10 to 50 mph and 23 per
- * cent above them at 60 (from memory, [BANK-F6]). Used from 0 to 200 km/h, printed for 0 to 100. Wet or hot iron: 0.8 of it (from
+ * <p>Source: [BLOCK-FRICTION] (read in a quotation). It lies 16 to 32 per cent below Galton's trials of 1878 from 10 to 50 mph and 23 per
+ * cent above them at 60 (from memory, [GALTON]). Used from 0 to 200 km/h, printed for 0 to 100. Wet or hot iron: 0.8 of it (from
  * memory). Friction falling with the time of application is left out, as in the source.
  *
  * @param blockForceN sum of the forces of all working blocks, full application

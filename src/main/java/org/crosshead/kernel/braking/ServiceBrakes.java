@@ -9,7 +9,7 @@ import org.crosshead.kernel.units.Units;
  * Applications of a train's brake, timed by its means and length.
  *
  * <p>Air: {@link Subset026Times}, which it read; the rise is twice what the equivalent time leaves after the reaction time. Vacuum,
- * steam and hand: from memory, [BANK-V8] and [BANK-V4], never shown as sourced. Along a vacuum pipe an application runs at
+ * steam and hand: from memory, [VACUUM-PRACTICE], never shown as sourced. Along a vacuum pipe an application runs at
  * {@value #VACUUM_WAVE_MPS} m/s, as without direct-admission valves; the mean block waits half the way.
  */
 public final class ServiceBrakes {

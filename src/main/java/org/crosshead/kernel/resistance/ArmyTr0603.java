@@ -23,7 +23,7 @@ public final class ArmyTr0603 {
         return ShortTon.newtonsPerKg(LOCOMOTIVE_LB);
     }
 
-    /** Returns newtons per kilogram on a curve; a degree of curve is taken as 5729.578 ft divided by the radius, [BANK-L10]. */
+    /** Returns newtons per kilogram on a curve; a degree of curve is taken as 5729.578 ft divided by the radius, [WORKED]. */
     public static double curvePerMassN(double radiusM) {
         Check.within("radiusM", radiusM, RADIUS_LEAST_M, Double.POSITIVE_INFINITY);
         return ShortTon.newtonsPerKg(CURVE_LB_PER_DEGREE * DEGREE_FEET / Units.feetFromMetres(radiusM));

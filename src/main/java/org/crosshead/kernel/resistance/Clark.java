@@ -7,7 +7,7 @@ import org.crosshead.kernel.units.Units;
  * D. K. Clark's resistance of a whole train, engine included: {@code R = V^2/171 + 8} pounds per long ton, V in miles an hour.
  *
  * <p>Source: [BOU] question 499 and [VOS] p. 249 (read). Printed from 15 to 240 mph, useful to about 60. Known to be too high for
- * later stock: [BANK-RE02] quotes 11 lb measured against 22.6 by the formula at 50 mph. Kept as an upper check, not used in runs.
+ * later stock: [SINCLAIR] quotes 11 lb measured against 22.6 by the formula at 50 mph. Kept as an upper check, not used in runs.
  */
 public final class Clark {
 

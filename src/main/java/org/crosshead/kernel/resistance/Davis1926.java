@@ -7,20 +7,20 @@ import org.crosshead.kernel.units.Units;
  * W. J. Davis's resistance of one vehicle: {@code R = 1.3 + 29/w + b V + C A V^2/(w n)} pounds per short ton, V in miles an hour,
  * w short tons on each axle, n axles, A frontal area in square feet.
  *
- * <p>Source: form with the freight coefficients b 0.045 and C 0.0005 read in quotations, [BANK-RE14]; A 85 is the area given
- * beside them there. The coach and leading-locomotive coefficients are from memory, [BANK-RE15] and [BANK-RE16]. The formula is
+ * <p>Source: form with the freight coefficients b 0.045 and C 0.0005 read in quotations, [DAVIS-1926]; A 85 is the area given
+ * beside them there. The coach and leading-locomotive coefficients are from memory. The formula is
  * meant for axles of more than 5 short tons (from memory); below that it lies above the later variant for light axles. Side wind
  * and track worse than a main line are left out.
  */
 public final class Davis1926 {
 
-    /** Freight vehicle: b and C read, [BANK-RE14]. */
+    /** Freight vehicle: b and C read, [DAVIS-1926]. */
     public static final Coefficients FREIGHT = new Coefficients(0.045, 0.0005, 85);
 
-    /** Passenger coach behind others: from memory, [BANK-RE15]. */
+    /** Passenger coach behind others: from memory. */
     public static final Coefficients COACH = new Coefficients(0.03, 0.00034, 120);
 
-    /** Leading locomotive: from memory, the larger of the areas in [BANK-RE16]. */
+    /** Leading locomotive: from memory, the larger of the areas remembered. */
     public static final Coefficients LEADING_LOCOMOTIVE = new Coefficients(0.03, 0.0024, 120);
 
     private static final double JOURNAL_LB_PER_SHORT_TON = 1.3;

@@ -6,7 +6,7 @@ import org.crosshead.kernel.units.Units;
 /**
  * The "Engineering News" rule for a train: {@code R = 2 + V/4} pounds per short ton, V in miles an hour.
  *
- * <p>Source: [HENDERSON] Locomotive Operation, 1907, in an excerpt (read); [BANK-RE11]. No range is printed; refused above 80 mph.
+ * <p>Source: [HENDERSON] Locomotive Operation, 1907, in an excerpt (read). No range is printed; refused above 80 mph.
  */
 public final class EngineeringNews {
 

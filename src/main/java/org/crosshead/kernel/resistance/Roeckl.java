@@ -7,7 +7,7 @@ import org.crosshead.kernel.units.Units;
  * Von Roeckl's curve resistance of standard-gauge track in thousandths of the weight: {@code 650/(R - 55)} from 300 m,
  * {@code 500/(R - 30)} below, R in metres.
  *
- * <p>Source: [BANK-RE22] (read in a quotation). As printed it falls by 30 per cent just below 300 m. Refused below 60 m.
+ * <p>Source: [ROECKL] (read in a quotation). As printed it falls by 30 per cent just below 300 m. Refused below 60 m.
  */
 public final class Roeckl {
 

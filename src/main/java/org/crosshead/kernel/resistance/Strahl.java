@@ -6,7 +6,7 @@ import org.crosshead.kernel.units.Units;
 /**
  * Strahl's resistance of bogie coaches: {@code w = 2.5 + V^2/4000} kilograms-force per tonne, V in km/h.
  *
- * <p>Source: from memory, [BANK-RE20]; never shown as sourced. For comparison only. Up to 120 km/h.
+ * <p>Source: from memory, [STRAHL]; never shown as sourced. For comparison only. Up to 120 km/h.
  */
 public final class Strahl {
 

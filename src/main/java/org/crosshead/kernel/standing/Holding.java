@@ -6,7 +6,7 @@ import org.crosshead.kernel.units.Units;
 /**
  * Whether brakes hold a standing train. Running and starting resistance are not credited: a train once moving has little of it.
  *
- * <p>Source: balance of forces with a factor, [BANK-H9]; the factor 1.25 is the lower of 1.25 to 1.5 from memory.
+ * <p>Source: balance of forces with a factor; the factor 1.25 is the lower of 1.25 to 1.5 from memory.
  */
 public final class Holding {
 
@@ -51,7 +51,7 @@ public final class Holding {
 
     /**
      * Returns how many hand brakes of equal force hold the train; always rounded up. Advice for comparison only: railways' own rules
-     * differ fivefold on the same gradient, [BANK-H8], and the rule book governs.
+     * differ fivefold on the same gradient, [HAND-BRAKE-RULES], and the rule book governs.
      */
     public static int handBrakes(double massKg, double gradient, double eachN, double safety) {
         Check.positive("eachN", eachN);

@@ -8,7 +8,7 @@ import org.crosshead.kernel.units.Units;
 /**
  * Whether a train can be started again where it stands: pull against starting resistance, gravity and curve.
  *
- * <p>Source: balance of forces, [BANK-H10]. The whole train is taken to start at once, on the one curve given.
+ * <p>Source: balance of forces. The whole train is taken to start at once, on the one curve given.
  */
 public final class Restart {
 

@@ -6,7 +6,7 @@ import org.crosshead.kernel.units.Units;
 /**
  * Load that a given pull keeps moving on a gradient: {@code P/(r + i) - W}.
  *
- * <p>Source: [PRR-1848] prints loads that this form repeats to 0.1 ton with three constants, [BANK-P1]; that checks the routine, not
+ * <p>Source: [PRR-1848] prints loads that this form repeats to 0.1 ton with three constants worked out of them; that checks the routine, not
  * nature. One pull and one resistance at every speed; curves are left out.
  *
  * @param pullN at the rim

@@ -10,7 +10,7 @@ package org.crosshead.kernel.traction;
  */
 final class MeanPressure {
 
-    /** Share of boiler pressure in the tractive effort formula (key TE in docs/sources.md). */
+    /** Share of boiler pressure in the tractive effort formula (key EFFORTS in docs/sources.md). */
     static final double SHARE_MAX = 0.85;
 
     /** Clearance of the diagram without losses, as a share of the stroke: 6 to 10 per cent is common. */

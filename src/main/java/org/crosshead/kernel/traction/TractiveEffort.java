@@ -6,7 +6,7 @@ import org.crosshead.kernel.units.Check;
 /**
  * Nominal tractive effort of a simple-expansion engine: {@code k p d^2 s n/(2 D)}.
  *
- * <p>Source: the form by which makers stated it, [BANK-TE01] to [BANK-TE10], which it repeats to 0.05 per cent with k 0.85. It is the
+ * <p>Source: the form by which makers stated it, [EFFORTS], which it repeats to 0.05 per cent with k 0.85. It is the
  * rim force at creeping speed in full gear with the boiler at its pressure; compounds need another rule.
  */
 public final class TractiveEffort {

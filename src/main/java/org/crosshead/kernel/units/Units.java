@@ -5,7 +5,7 @@ package org.crosshead.kernel.units;
  *
  * <p>Exact by definition: yard 0.9144 m and pound 0.45359237 kg (international yard and pound agreement, 1959), standard
  * gravity 9.80665 m/s2 (3rd CGPM, 1901), imperial gallon 4.54609 litres (UK Weights and Measures Act 1985). All recalled,
- * not read; the chain, mile and gradient conversions are checked against docs/sources.md [BANK-L1] and [BANK-L2].
+ * not read; the chain, mile and gradient conversions are checked against docs/sources.md [WORKED] and [LICKEY].
  */
 public final class Units {
 

@@ -48,7 +48,7 @@ class BrakeApparatusReferenceTests {
         assertThat(got).as(source).isCloseTo(seconds, within(1e-3));
     }
 
-    /** [BANK-S7] SUBSET-026-3 A.3.8.6 and A.3.9.8 (read). */
+    /** [SUBSET-026-3] A.3.8.6 and A.3.9.8 (read). */
     @ParameterizedTest
     @CsvSource({"PASSENGER_P, 1.42, 1.06", "FREIGHT_P, 2.99, 2.07", "FREIGHT_G, 9.30, 5.70"})
     void reactsInThePublishedTime(Subset026Times train, double emergencyS, double serviceS) {
@@ -56,7 +56,7 @@ class BrakeApparatusReferenceTests {
         assertThat(train.serviceReactionS()).isEqualTo(serviceS);
     }
 
-    /** [BANK-V3] (computed): force of a vacuum cylinder of so many inches with the released vacuum behind it. */
+    /** [WORKED] (computed): force of a vacuum cylinder of so many inches with the released vacuum behind it. */
     @ParameterizedTest
     @CsvSource({"15, 8.11", "18, 11.68", "21, 15.89", "24, 20.76", "30, 32.43"})
     void vacuumCylinderPullsAsComputed(double diameterIn, double kilonewtons) {
@@ -65,7 +65,7 @@ class BrakeApparatusReferenceTests {
         assertThat(forceN).isCloseTo(kilonewtons * 1000, withinPercentage(0.5));
     }
 
-    /** [BANK-V1] (read): most lines release at 21 inches; common practice, no rule is cited. */
+    /** [RCTS] (read): most lines release at 21 inches; common practice, no rule is cited. */
     @Test
     void vacuumIsReleasedAtTwentyOneInches() {
         assertThat(Units.barFromPa(ServiceBrakes.VACUUM_RELEASED_PA)).isCloseTo(0.7111, within(1e-3));

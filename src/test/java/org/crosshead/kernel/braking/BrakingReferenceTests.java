@@ -63,7 +63,7 @@ class BrakingReferenceTests {
         assertThat(fromMps * number(row, 5) + brakingM).isCloseTo(number(row, 8), within(0.1));
     }
 
-    /** [BANK-S35] (computed): exact distance with a linear rise of 4 s, and 0.432 m less than by the equivalent time. */
+    /** [WORKED] (computed): exact distance with a linear rise of 4 s, and 0.432 m less than by the equivalent time. */
     @Test
     void agreesWithTheExactLinearRise() {
         double v = Units.mpsFromMph(60);
@@ -76,7 +76,7 @@ class BrakingReferenceTests {
     }
 
     /**
-     * [BANK-S14] (table read): with the percentage that the law demands, the train of the conversion model stops within the law's 700 m
+     * [EBO-B] (table read): with the percentage that the law demands, the train of the conversion model stops within the law's 700 m
      * on 8 in 1000, and from 45 km/h up not far short of it: the law is said to have 10 per cent in hand.
      */
     @ParameterizedTest
@@ -93,7 +93,7 @@ class BrakingReferenceTests {
     }
 
     /**
-     * [BANK-S23] "Railway and Locomotive Engineering", c. 1900 (read): stops from 50 take "more than three times" those from 30,
+     * [RLE-1900] "Railway and Locomotive Engineering", c. 1900 (read): stops from 50 take "more than three times" those from 30,
      * "nearly twice" those from 40; from 60 "about five times" those from 30, "more than two and one half times" those from 40. A
      * distance by the square of the speed fails all four.
      */
@@ -108,14 +108,14 @@ class BrakingReferenceTests {
         assertThat(fast * fast / (slow * slow)).isLessThan(least);
     }
 
-    /** [BANK-S25] Royal Commission 1875 (read): 50 mph in 275 yards, else by the square; others computed. 3 per cent: "nearly". */
+    /** [ADAMS] Royal Commission 1875 (read): 50 mph in 275 yards, else by the square; others computed. 3 per cent: "nearly". */
     @ParameterizedTest
     @CsvSource({"50, 275", "30, 99", "40, 176", "60, 396"})
     void agreesWithTheRoyalCommission(double mph, double yards) {
         assertThat(Units.yardsFromMetres(stopM(0.993, Units.mpsFromMph(mph)))).isCloseTo(yards, withinPercentage(3));
     }
 
-    /** [BANK-S27] Scientific American Supplement (read): "three miles of speed in every second", 60 mph in 20 s; 293 yards computed. */
+    /** [SCIAM-BRAKES] Scientific American Supplement (read): "three miles of speed in every second", 60 mph in 20 s; 293 yards computed. */
     @Test
     void agreesWithThreeMilesOfSpeedASecond() {
         BrakeForce force = ConstantRetardation.of(Units.mpsFromMph(3), body(0).inertiaKg());
@@ -126,7 +126,7 @@ class BrakingReferenceTests {
                 .isCloseTo(10, within(1e-6));
     }
 
-    /** [BANK-S29] Roell 1912 (read): 1.5 V metres are run before the brake bites; 90 m at 60 km/h. */
+    /** [ROELL] Roell 1912 (read): 1.5 V metres are run before the brake bites; 90 m at 60 km/h. */
     @Test
     void runsFreeForRoellsDistance() {
         BrakeForce force = ConstantRetardation.of(0.5, body(0).inertiaKg());
@@ -135,14 +135,14 @@ class BrakingReferenceTests {
                 .isCloseTo(90, within(1e-6));
     }
 
-    /** [BANK-RE25] Webb par. 120 (read): 11.4 lb a short ton changes 30 mph in one mile, without turning wheels; 0.1 per cent. */
+    /** [WEBB] Webb par. 120 (read): 11.4 lb a short ton changes 30 mph in one mile, without turning wheels; 0.1 per cent. */
     @Test
     void agreesWithWebb() {
         double perKgN = Units.newtonsFromLbf(11.4) / Units.kgFromLb(2_000);
         assertThat(Units.milesFromMetres(stopM(perKgN, Units.mpsFromMph(30)))).isCloseTo(1, withinPercentage(0.1));
     }
 
-    /** [BANK-WK16] Randolph (read): 60 ft/s, 0.2 per cent up, 4.7 lb a short ton and 1.3 per cent for wheels carry 13,034 ft. */
+    /** [RAN] Randolph (read): 60 ft/s, 0.2 per cent up, 4.7 lb a short ton and 1.3 per cent for wheels carry 13,034 ft. */
     @Test
     void agreesWithRandolphsMomentumGrade() {
         double perKgN = Units.newtonsFromLbf(4.7) / Units.kgFromLb(2_000);

@@ -56,14 +56,14 @@ class ResistanceReferenceTests {
         assertThat(asPrinted).as(source).isCloseTo(pounds, within(0.1));
     }
 
-    /** [BANK-RE05] Vose p. 250 (read): 40 ft to the mile is 17 lb a long ton. */
+    /** [VOS] Vose p. 250 (read): 40 ft to the mile is 17 lb a long ton. */
     @Test
     void gravityInFeetPerMile() {
         double perTonN = LONG_TON_KG * Units.GRAVITY_MPS2 * Units.gradientFromFeetPerMile(40);
         assertThat(Units.lbfFromNewtons(perTonN)).isCloseTo(17, within(0.1));
     }
 
-    /** [BANK-RE22] printed to hundredths; the jump at 300 m is in the formula. */
+    /** [ROECKL] printed to hundredths; the jump at 300 m is in the formula. */
     @ParameterizedTest
     @CsvFileSource(resources = "roeckl.csv", useHeadersInDisplayName = true)
     void roeckl(double radiusM, String source, double perMille) {
@@ -72,7 +72,7 @@ class ResistanceReferenceTests {
                 .isCloseTo(perMille, within(0.01));
     }
 
-    /** [BANK-RE06] (read): 0.8 lb a short ton for each degree, so 8 lb at 10 degrees; [BANK-WK04] 20 lb for the engine. */
+    /** [TR0603] (read): 0.8 lb a short ton for each degree, so 8 lb at 10 degrees; [TR0603] 20 lb for the engine. */
     @Test
     void armyCourse() {
         double radiusM = Units.metresFromFeet(572.9578);
@@ -82,21 +82,21 @@ class ResistanceReferenceTests {
                 .isCloseTo(20, within(1e-9));
     }
 
-    /** [BANK-RE18] Randolph, discussion (read): a car of 2.2 short tons resists by 42 lb a ton. */
+    /** [RAN] Randolph, discussion (read): a car of 2.2 short tons resists by 42 lb a ton. */
     @Test
     void shurtleff() {
         assertThat(Units.lbfFromNewtons(Shurtleff.perMassN(2.2 * SHORT_TON_KG) * SHORT_TON_KG))
                 .isCloseTo(42, within(0.5));
     }
 
-    /** [BANK-RE12] Henderson as quoted: 16 lb a short ton, within 30 per cent; [BANK-H10] 6 to 10 thousandths (from memory). */
+    /** [HENDERSON] Henderson as quoted: 16 lb a short ton, within 30 per cent; 6 to 10 thousandths from memory. */
     @Test
     void starting() {
         assertThat(Units.lbfFromNewtons(StartingResistance.ofN(SHORT_TON_KG))).isCloseTo(16, within(1e-9));
         assertThat(StartingResistance.perMassN() / Units.GRAVITY_MPS2).isBetween(0.006, 0.010);
     }
 
-    /** [BANK-RE20]: from memory. */
+    /** [STRAHL]: from memory. */
     @ParameterizedTest
     @CsvSource({"60, 3.40", "100, 5.00", "120, 6.10"})
     void strahlFromMemory(double kmh, double perMille) {
@@ -104,7 +104,7 @@ class ResistanceReferenceTests {
                 .isCloseTo(perMille, within(1e-9));
     }
 
-    /** [BANK-RE02] Sinclair quotes 11 lb measured at 51 mph (read): a train of coaches lies above it and well under Clark. */
+    /** [SINCLAIR] Sinclair quotes 11 lb measured at 51 mph (read): a train of coaches lies above it and well under Clark. */
     @Test
     void coachesAgainstDudley() {
         double v = Units.mpsFromMph(51);

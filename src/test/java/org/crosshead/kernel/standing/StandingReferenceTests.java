@@ -25,7 +25,7 @@ class StandingReferenceTests {
         assertThat(count).as(source).isCloseTo(axles, within(2));
     }
 
-    /** [BANK-H9] (computed): 300 t, 16 kN a brake, factor 1.25. */
+    /** [WORKED] (computed): 300 t, 16 kN a brake, factor 1.25. */
     @ParameterizedTest
     @CsvSource({"100, 29.42, 3", "40, 73.55, 6"})
     void countsHandBrakes(double oneIn, double gravityKn, int brakes) {
@@ -36,7 +36,7 @@ class StandingReferenceTests {
                 .isEqualTo(brakes);
     }
 
-    /** [BANK-H10] (computed): 410 t, 8 thousandths to start, 1 in 50, a curve of 1.5 thousandths need 118.6 kN. */
+    /** [WORKED] (computed): 410 t, 8 thousandths to start, 1 in 50, a curve of 1.5 thousandths need 118.6 kN. */
     @Test
     void restartNeedsThePrintedPull() {
         double massKg = 410_000;

@@ -18,14 +18,14 @@ class TrackReferenceTests {
     private static final GradientProfile EDGE =
             GradientProfile.of(new double[] {0, 1_000, 2_000}, new double[] {0, 0.010});
 
-    /** [BANK-L7] rule read in laws, example computed: ruling gradient over windows of 500, 1000 and 2000 m, in thousandths. */
+    /** [RULING] rule read in laws, example computed: ruling gradient over windows of 500, 1000 and 2000 m, in thousandths. */
     @ParameterizedTest
     @CsvSource({"500, 20.000", "1000, 17.000", "2000, 11.000"})
     void rulingGradientOverAWindow(double windowM, double perMille) {
         assertThat(RULED.steepestOver(windowM, 0, 6_000).gradient()).isCloseTo(perMille / 1000, within(TOLERANCE));
     }
 
-    /** [BANK-L8] (computed): a train of 200 m, its head so far past the foot of 10 in 1000. */
+    /** [WORKED] (computed): a train of 200 m, its head so far past the foot of 10 in 1000. */
     @ParameterizedTest
     @CsvSource({"0, 0", "50, 2.5", "100, 5", "200, 10"})
     void gradientUnderATrain(double pastM, double perMille) {

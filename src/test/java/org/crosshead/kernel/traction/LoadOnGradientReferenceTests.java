@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 /** Checks {@link LoadOnGradient} against printed loads. */
 class LoadOnGradientReferenceTests {
 
-    /** The three constants that repeat the table of 1848, [BANK-P1]: this checks the routine, not nature. */
+    /** The three constants, worked out of it, that repeat the table of 1848 [PRR-1848]: this checks the routine, not nature. */
     private static final LoadOnGradient PENNSYLVANIA_1848 = new LoadOnGradient(
             Units.newtonsFromLbf(5_751), Units.newtonsPerKgFromLbPerLongTon(8.482), Units.kgFromLongTons(29.97));
 

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Checks lengths, gradients and pressures against definitions and printed equivalents. */
 class UnitsReferenceTests {
 
-    /** [BANK-L1] (definition): a mile is 80 chains or 1760 yards, a chain 22 yards or 66 feet. */
+    /** [WORKED] (definition): a mile is 80 chains or 1760 yards, a chain 22 yards or 66 feet. */
     @Test
     void milesChainsAndYards() {
         assertThat(Units.metresFromMiles(1)).isEqualTo(1609.344).isEqualTo(Units.metresFromYards(1760), within(1e-9));
@@ -20,7 +20,7 @@ class UnitsReferenceTests {
         assertThat(Units.metresFromChains(20)).isEqualTo(402.3, within(0.05));
     }
 
-    /** [BANK-L2] (read): the Lickey bank, 1 in 37.7, is printed as 2.65 per cent, 26.5 per mille, 1.52 degrees. */
+    /** [LICKEY] (read): the Lickey bank, 1 in 37.7, is printed as 2.65 per cent, 26.5 per mille, 1.52 degrees. */
     @Test
     void lickeyInEveryNotation() {
         double gradient = Units.gradientFromOneIn(37.7);
@@ -30,7 +30,7 @@ class UnitsReferenceTests {
         assertThat(gradient).isEqualTo(Units.gradientFromPerMille(26.525), within(5e-7));
     }
 
-    /** [BANK-P4] (read): two miles of it rise 280.1 feet or 85.38 m by rise over run (computed). */
+    /** [LICKEY] (read): two miles of it rise 280.1 feet or 85.38 m by rise over run (computed). */
     @Test
     void lickeyRises() {
         double riseM = Units.metresFromMiles(2) * Units.gradientFromOneIn(37.7);
@@ -38,14 +38,14 @@ class UnitsReferenceTests {
         assertThat(Units.feetFromMetres(riseM)).isEqualTo(280.1, within(0.05));
     }
 
-    /** [BANK-L3] and [BANK-L4]: feet to the mile of 1 in n. */
+    /** [HORSESHOE] and [WORKED]: feet to the mile of 1 in n. */
     @ParameterizedTest
     @CsvSource({"100, 52.8", "176, 30.0", "264, 20.0", "55.579, 95"})
     void feetPerMile(double oneIn, double feetPerMile) {
         assertThat(Units.gradientFromFeetPerMile(feetPerMile)).isEqualTo(Units.gradientFromOneIn(oneIn), within(1e-6));
     }
 
-    /** [BANK-V1] (read; equivalents computed): vacuum of 21 and 25 inches. */
+    /** [RCTS] (read; equivalents computed): vacuum of 21 and 25 inches. */
     @ParameterizedTest
     @CsvSource({"21, 0.7111, 10.314", "25, 0.8466, 12.279"})
     void vacuum(double inHg, double bar, double psi) {
@@ -61,7 +61,7 @@ class UnitsReferenceTests {
         assertThat(perKgN / Units.GRAVITY_MPS2 * 1000).isEqualTo(0.4464, within(0.00005));
     }
 
-    /** [BANK-RE26] (computed): 1 mph a second needs 91.2 lb a short or 102.1 lb a long ton. */
+    /** [WORKED] (computed): 1 mph a second needs 91.2 lb a short or 102.1 lb a long ton. */
     @Test
     void acceleration() {
         double perKgN = Units.mpsFromMph(1);
@@ -69,13 +69,13 @@ class UnitsReferenceTests {
         assertThat(Units.lbfFromNewtons(perKgN * Units.kgFromLongTons(1))).isEqualTo(102.1, within(0.05));
     }
 
-    /** [BANK-L16] (computed): 400 m of restriction and 160 m of train at 20 mph last 62.63 s. */
+    /** [WORKED] (computed): 400 m of restriction and 160 m of train at 20 mph last 62.63 s. */
     @Test
     void restrictionLastsUntilTheTail() {
         assertThat((400 + 160) / Units.mpsFromMph(20)).isEqualTo(62.63, within(0.005));
     }
 
-    /** [BANK-WC12] (computed): shift of the water level over so many metres on 1 in n, mm. */
+    /** [WORKED] (computed): shift of the water level over so many metres on 1 in n, mm. */
     @ParameterizedTest
     @CsvSource({"2.7, 50, 54.0", "4.0, 50, 80.0", "6.0, 40, 150"})
     void waterShift(double alongM, double oneIn, double shiftMm) {
