@@ -183,7 +183,7 @@ final class BrakingMaker {
                 "braking.reaction",
                 "speed * reaction",
                 List.of(
-                        new Input("speed", fromMps, "m/s", "step:braking.from-speed"),
+                        new Input("speed", fromMps, "m/s", "route:limit"),
                         new Input("reaction", application.reactionS(), "s", "policy:" + Policy.REACTION_TIME)),
                 reactionM,
                 "m",

@@ -67,9 +67,27 @@ final class SummaryMaker {
         LoadLimit limit = LoadLimit.of(workings.model().request(), new RuleDriver(), new RuleFireman());
         double loadTons = Math.floor(Units.longTonsFromKg(limit.greatestLoadKg()) / 5) * 5;
         Term load = workings.book().put("limit.load", searched("limit.load", loadTons, "tons", stalls.run()));
-        double helpTons = Math.ceil(limit.assistanceN() / Units.newtonsFromLongTonsForce(1) * 10) / 10;
+        double helpN = Math.max(limit.assistanceN(), tooMuchN(stalls, limit));
+        double helpTons = Math.ceil(helpN / Units.newtonsFromLongTonsForce(1) * 10) / 10;
         Term help = workings.book().put("limit.help", searched("limit.help", helpTons, "tons of pull", stalls.run()));
         return Phrase.of("today.stalls", workings.place(stalls.positionM()), load, help);
+    }
+
+    /** Returns what the load above the greatest needs on the gradient where the train stalls; the greater of two ways to tell the help. */
+    private double tooMuchN(RunOutcome.Stalls stalls, LoadLimit limit) {
+        FormationFigures.Resolved consist = workings.model().consist();
+        if (consist == null) {
+            return 0;
+        }
+        double tooMuchKg = Math.max(0, consist.massKg() - limit.greatestLoadKg());
+        double gradient = workings.model()
+                .request()
+                .road()
+                .track()
+                .gradients()
+                .meanGradient(stalls.positionM(), workings.model().body().lengthM());
+        double perKg = consist.resistance(TrainModel::resistance).startingN() / consist.massKg();
+        return tooMuchKg * (Units.GRAVITY_MPS2 * Math.max(0, gradient) + perKg);
     }
 
     private static Figure searched(String name, double value, String unit, Run run) {

@@ -52,7 +52,7 @@ import org.jspecify.annotations.Nullable;
 final class TrainModel {
 
     private static final double COAST_S = 30;
-    private static final double FIRE_SHARE = 0.3;
+    private static final double FIRE_SHARE = 0.6;
     private static final double HEAT_PER_STEAM_J = 2.7e6;
     private static final double SPEED_UNFITTED_MPH = 25;
 

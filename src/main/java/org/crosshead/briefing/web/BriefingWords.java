@@ -85,7 +85,8 @@ public final class BriefingWords {
     public Piece piece(Term term) {
         Place place = term.place();
         if (place != null) {
-            return new Piece(place(place), null);
+            String told = landmark(place);
+            return new Piece(told.isEmpty() ? measure(place) : measure(place) + " (" + told + ")", null);
         }
         Double value = term.value();
         if (value != null) {

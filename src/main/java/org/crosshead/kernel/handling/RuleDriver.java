@@ -26,9 +26,11 @@ public final class RuleDriver implements Driver {
     private static final double GAIN_S = 50;
     private static final double ACCELERATION_MAX_MPS2 = 0.30;
     private static final double NEAR_MPS = 0.7;
-    private static final double LEAST_BETWEEN_CHANGES_S = 25;
-    private static final double ENOUGH = 0.92;
-    private static final double TOO_MUCH = 1.45;
+    private static final double LEAST_BETWEEN_CHANGES_S = 40;
+    private static final double LEAST_WHILE_GATHERING_S = 20;
+    private static final double GATHERING_BELOW_MPS = 10;
+    private static final double ENOUGH = 0.86;
+    private static final double TOO_MUCH = 1.65;
     private static final double RAIL_SHARE = 0.97;
     private static final double REGULATOR_STEP = 0.125;
     private static final double KEPT_SHARE = 1.12;
@@ -46,6 +48,13 @@ public final class RuleDriver implements Driver {
     private static final double BORROW = 1.25;
     private static final double EASE_BELOW = 0.72;
     private static final double EASED = 0.80;
+
+    /** Off the banks steam is spared sooner, so that the boiler is full for the next one. */
+    private static final double FULL_ABOVE = 0.96;
+
+    private static final double FULL = 1.15;
+    private static final double SAVE_BELOW = 0.82;
+    private static final double SAVED = 0.70;
     private static final double WATER_SPARE = 0.2;
 
     /** The handles a moment asks for, and why. */
@@ -118,7 +127,9 @@ public final class RuleDriver implements Driver {
         if (now.regulator() > Controls.FIRST_VALVE && railLimits(moment, now)) {
             return false;
         }
-        if (moment.sinceChangeS() < LEAST_BETWEEN_CHANGES_S) {
+        double leastS =
+                moment.speedMps() < GATHERING_BELOW_MPS ? LEAST_WHILE_GATHERING_S : LEAST_BETWEEN_CHANGES_S;
+        if (moment.sinceChangeS() < leastS) {
             return true;
         }
         double pullN = moment.pullN(now);
@@ -151,6 +162,9 @@ public final class RuleDriver implements Driver {
         boolean boilerLimits = false;
         boolean mustKeepMoving = moment.speedMps() < STALLING_MPS;
         double allowed = steamAllowed(moment);
+        if (!mustKeepMoving && steam(moment, chosen) > KEPT_SHARE * allowed) {
+            return new Wish(gentle, Cause.BOILER_LIMITS);
+        }
         for (double notch : NOTCHES) {
             if (notch <= least || notch >= full) {
                 continue;
@@ -224,15 +238,15 @@ public final class RuleDriver implements Driver {
         LocomotiveParameters.Boiler boiler = moment.engine(0).parameters().boiler();
         double share = state.pressurePa() / boiler.pressureMaxPa();
         double water = (state.waterKg() - boiler.waterLeastKg()) / (boiler.waterFullKg() - boiler.waterLeastKg());
-        double lends = water > WATER_SPARE && moment.gradient(0, LOOK_AHEAD_M) > BANK ? BORROW : 1.0;
-        double factor;
-        if (share >= BORROW_ABOVE) {
-            factor = lends;
-        } else if (share <= EASE_BELOW) {
-            factor = EASED;
-        } else {
-            factor = EASED + (lends - EASED) * (share - EASE_BELOW) / (BORROW_ABOVE - EASE_BELOW);
-        }
+        boolean onBank = moment.gradient(0, LOOK_AHEAD_M) > BANK;
+        double factor = onBank && water > WATER_SPARE
+                ? between(share, EASE_BELOW, EASED, BORROW_ABOVE, BORROW)
+                : between(share, SAVE_BELOW, SAVED, FULL_ABOVE, FULL);
         return factor * moment.engine(0).evaporationMaxKgPerS(state.pressurePa());
+    }
+
+    private static double between(double at, double low, double valueAtLow, double high, double valueAtHigh) {
+        double share = Math.max(0, Math.min(1, (at - low) / (high - low)));
+        return valueAtLow + share * (valueAtHigh - valueAtLow);
     }
 }

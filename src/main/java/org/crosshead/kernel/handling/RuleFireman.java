@@ -31,6 +31,8 @@ public final class RuleFireman implements Fireman {
     private static final double PRESSURE_AIM = 0.97;
     private static final double PRESSURE_GAIN = 4;
     private static final double BANKED_SHARE = 0.05;
+    private static final double GATHERING_MPS = 3;
+    private static final double GATHERING_SHARE = 0.7;
     private static final double FEED_MAX_SHARE = 1.3;
 
     @Override
@@ -78,7 +80,9 @@ public final class RuleFireman implements Fireman {
         double share = state.pressurePa() / worked.parameters().boiler().pressureMaxPa();
         double steam = moment.steamKgPerS(engine);
         double expected = task == Task.STEADY ? (steam + expected(moment, engine)) / 2 : steam;
-        double aim = Math.max(BANKED_SHARE * most, expected + most * PRESSURE_GAIN * (PRESSURE_AIM - share));
+        boolean gathersSpeed = moment.speedWantedMps() > moment.speedMps() + GATHERING_MPS;
+        double base = gathersSpeed ? Math.max(expected, GATHERING_SHARE * most) : expected;
+        double aim = Math.max(BANKED_SHARE * most, base + most * PRESSURE_GAIN * (PRESSURE_AIM - share));
         double fire = Math.min(most, aim);
         double level = task == Task.BUILD_UP || task == Task.FILL_UP ? FULL_GLASS : WORKING_GLASS;
         double feed = steam + (level - glass(moment, engine)) * waterRangeKg(worked) / LEVEL_TIME_S;

@@ -1,0 +1,239 @@
+package org.crosshead.briefing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.within;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.user;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.crosshead.briefing.document.BriefingDocument;
+import org.crosshead.briefing.document.HandlingRow;
+import org.crosshead.kernel.figure.Recompute;
+import org.crosshead.platform.NotFoundException;
+import org.crosshead.platform.ServiceJob;
+import org.crosshead.route.RestrictionDraft;
+import org.crosshead.route.Restrictions;
+import org.crosshead.route.Scope;
+import org.crosshead.route.SpeedUnit;
+import org.crosshead.working.TrainSummary;
+import org.crosshead.working.Trains;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
+import org.springframework.test.context.ActiveProfiles;
+import org.springframework.test.web.servlet.MockMvc;
+
+/** The briefings of the demonstration railway, from the database to the page. */
+@SpringBootTest(properties = "spring.datasource.url=jdbc:h2:mem:briefings;DB_CLOSE_DELAY=-1")
+@ActiveProfiles("demo")
+@AutoConfigureMockMvc
+class DemonstrationBriefingsTests {
+
+    private static final Set<String> INSPECTOR = Set.of("INSPECTOR");
+    private static final Pattern WHY = Pattern.compile("href=\"#(why-[^\"]+)\"");
+
+    @Autowired
+    private Briefings briefings;
+
+    @Autowired
+    private Trains trains;
+
+    @Autowired
+    private Restrictions restrictions;
+
+    @Autowired
+    private Clock clock;
+
+    @Autowired
+    private ZoneId zone;
+
+    @Autowired
+    private MockMvc mvc;
+
+    private List<TrainSummary> today() {
+        LocalDate today = LocalDate.now(clock.withZone(zone));
+        return trains.between(today.minusDays(1), today);
+    }
+
+    private long prepared(long trainId) {
+        AtomicLong id = new AtomicLong();
+        ServiceJob.run(INSPECTOR, () -> id.set(briefings.prepare(trainId)));
+        return id.get();
+    }
+
+    private BriefingDocument document(long id) {
+        BriefingDocument[] found = new BriefingDocument[1];
+        ServiceJob.run(INSPECTOR, () -> found[0] = briefings.show(id).document());
+        return found[0];
+    }
+
+    private TrainSummary named(String code) {
+        return today().stream()
+                .filter(train -> train.code().equals(code))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void everyTrainHasABriefingThatReadsInRunningOrder() {
+        assertThat(today()).hasSize(8);
+        for (TrainSummary train : today()) {
+            BriefingDocument document = document(prepared(train.id()));
+            assertThat(document.missing()).as(train.code()).isEmpty();
+            assertThat(document.today()).isNotEmpty();
+            assertThat(document.keyFigures()).isNotEmpty();
+            assertThat(document.handling()).isNotEmpty();
+            assertThat(document.handling())
+                    .isSortedAccordingTo(java.util.Comparator.comparingDouble(HandlingRow::minuteOfRun));
+            assertThat(document.times()).hasSizeGreaterThan(1);
+            assertThat(document.supplies()).isNotEmpty();
+            assertThat(document.notes()).isNotEmpty();
+        }
+    }
+
+    @Test
+    void everyFigureShownCanBeWorkedOutFromItsInputs() {
+        int checked = 0;
+        for (TrainSummary train : today()) {
+            for (var figure : document(prepared(train.id())).figures().values()) {
+                Recompute.check(figure);
+                checked++;
+            }
+        }
+        assertThat(checked).isGreaterThan(500);
+    }
+
+    @Test
+    void sameInputsGiveTheSameFiguresAgain() {
+        TrainSummary train = today().get(0);
+        BriefingDocument first = document(prepared(train.id()));
+        BriefingDocument second = document(prepared(train.id()));
+        assertThat(second.figures()).isEqualTo(first.figures());
+        assertThat(second.road()).isEqualTo(first.road());
+        assertThat(second.inputs()).isEqualTo(first.inputs());
+    }
+
+    @Test
+    void overloadedTrainIsToldWithItsPlaceAndWhatClearsIt() {
+        BriefingDocument document = document(prepared(named("8S60").id()));
+        assertThat(document.today().get(0).kind()).isEqualTo("today.stalls");
+        double load = document.figures().get("load").value();
+        assertThat(document.figures().get("limit.load").value()).isBetween(0.0, load - 1);
+        assertThat(document.figures().get("limit.help").value()).isPositive();
+        assertThat(document.times().get(document.times().size() - 1).forecastArrival())
+                .isNull();
+    }
+
+    @Test
+    void marginIsAStepOfItsOwnAndServiceIsLongerThanEmergency() {
+        BriefingDocument document = document(prepared(named("1X01").id()));
+        assertThat(document.braking()).isNotEmpty();
+        document.braking().forEach(row -> {
+            var service = document.figures().get("b" + row.number() + ".service");
+            var emergency = document.figures().get("b" + row.number() + ".emergency");
+            assertThat(service.steps()).anyMatch(step -> step.name().equals("braking.margin"));
+            assertThat(service.value()).isGreaterThan(emergency.value());
+            double yards = (row.targetPlace().positionM() - row.brakeAt().positionM()) / 0.9144;
+            assertThat(yards).isCloseTo(service.value(), within(30.0));
+        });
+    }
+
+    @Test
+    void isFrozenWhenIssuedAndMarkedWhenAnInputChanges() {
+        TrainSummary train = named("2B51");
+        long id = prepared(train.id());
+        ServiceJob.run(INSPECTOR, () -> {
+            briefings.issue(id);
+            assertThat(briefings.show(id).issueNumber()).isEqualTo(1);
+            assertThat(briefings.show(id).outOfDate()).isEmpty();
+            BriefingDocument before = briefings.show(id).document();
+            restrictions.enter(new RestrictionDraft(
+                    "T-900",
+                    "BRANCH",
+                    8,
+                    30,
+                    15,
+                    SpeedUnit.MPH,
+                    Scope.BOTH,
+                    clock.instant().minus(Duration.ofDays(1)),
+                    clock.instant().plus(Duration.ofDays(2)),
+                    "Embankment under watch"));
+            assertThat(briefings.show(id).outOfDate())
+                    .extracting(phrase -> phrase.kind())
+                    .contains("out-of-date.restriction-new");
+            assertThat(briefings.show(id).document()).isEqualTo(before);
+            long next = briefings.prepare(train.id());
+            briefings.issue(next);
+            assertThat(briefings.show(next).issueNumber()).isEqualTo(2);
+            assertThat(briefings.show(id).state()).isEqualTo(BriefingState.REPLACED);
+            assertThatExceptionOfType(BriefingRefusedException.class)
+                    .isThrownBy(() -> briefings.issue(next))
+                    .satisfies(ex -> assertThat(ex.code()).isEqualTo("not-prepared"));
+        });
+    }
+
+    @Test
+    void crewDoNotSeeWhatIsOnlyPrepared() {
+        long id = prepared(today().get(0).id());
+        ServiceJob.run(
+                Set.of("DRIVER"),
+                () -> assertThatExceptionOfType(NotFoundException.class).isThrownBy(() -> briefings.show(id)));
+    }
+
+    @Test
+    void everyNumberOnThePageLeadsToItsStepsAndThePageHoldsNoToken() throws Exception {
+        long id = prepared(named("2K07").id());
+        String page = mvc.perform(
+                        get("/briefings/{id}", id).with(user("inspector").roles("INSPECTOR")))
+                .andExpect(status().isOk())
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
+        Matcher links = WHY.matcher(page);
+        int count = 0;
+        while (links.find()) {
+            assertThat(page).contains("id=\"" + links.group(1) + "\"");
+            count++;
+        }
+        assertThat(count).isGreaterThan(30);
+        assertThat(page).doesNotContain("_csrf").doesNotContain("style=\"").doesNotContain("??");
+    }
+
+    @Test
+    void preparingAsksForATokenAndTheRightPost() throws Exception {
+        long train = today().get(0).id();
+        mvc.perform(post("/briefings")
+                        .param("train", String.valueOf(train))
+                        .with(user("inspector").roles("INSPECTOR")))
+                .andExpect(status().isForbidden());
+        mvc.perform(post("/briefings")
+                        .param("train", String.valueOf(train))
+                        .with(csrf())
+                        .with(user("driver").roles("DRIVER")))
+                .andExpect(status().isForbidden());
+        mvc.perform(post("/briefings")
+                        .param("train", String.valueOf(train))
+                        .with(csrf())
+                        .with(user("inspector").roles("INSPECTOR")))
+                .andExpect(status().is3xxRedirection());
+    }
+
+    @Test
+    void unknownBriefingIsNotFound() throws Exception {
+        mvc.perform(get("/briefings/999999").with(user("inspector").roles("INSPECTOR")))
+                .andExpect(status().isNotFound());
+    }
+}
