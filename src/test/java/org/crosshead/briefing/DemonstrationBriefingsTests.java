@@ -14,12 +14,14 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.crosshead.briefing.document.BriefingDocument;
 import org.crosshead.briefing.document.HandlingRow;
+import org.crosshead.kernel.figure.Figure;
 import org.crosshead.kernel.figure.Recompute;
 import org.crosshead.platform.NotFoundException;
 import org.crosshead.platform.ServiceJob;
@@ -80,6 +82,10 @@ class DemonstrationBriefingsTests {
         return found[0];
     }
 
+    private static Figure figure(BriefingDocument document, String key) {
+        return Objects.requireNonNull(document.figures().get(key));
+    }
+
     private TrainSummary named(String code) {
         return today().stream()
                 .filter(train -> train.code().equals(code))
@@ -130,9 +136,9 @@ class DemonstrationBriefingsTests {
     void overloadedTrainIsToldWithItsPlaceAndWhatClearsIt() {
         BriefingDocument document = document(prepared(named("8S60").id()));
         assertThat(document.today().get(0).kind()).isEqualTo("today.stalls");
-        double load = document.figures().get("load").value();
-        assertThat(document.figures().get("limit.load").value()).isBetween(0.0, load - 1);
-        assertThat(document.figures().get("limit.help").value()).isPositive();
+        double load = figure(document, "load").value();
+        assertThat(figure(document, "limit.load").value()).isBetween(0.0, load - 1);
+        assertThat(figure(document, "limit.help").value()).isPositive();
         assertThat(document.times().get(document.times().size() - 1).forecastArrival())
                 .isNull();
     }
@@ -142,8 +148,8 @@ class DemonstrationBriefingsTests {
         BriefingDocument document = document(prepared(named("1X01").id()));
         assertThat(document.braking()).isNotEmpty();
         document.braking().forEach(row -> {
-            var service = document.figures().get("b" + row.number() + ".service");
-            var emergency = document.figures().get("b" + row.number() + ".emergency");
+            var service = figure(document, "b" + row.number() + ".service");
+            var emergency = figure(document, "b" + row.number() + ".emergency");
             assertThat(service.steps()).anyMatch(step -> step.name().equals("braking.margin"));
             assertThat(service.value()).isGreaterThan(emergency.value());
             double yards = (row.targetPlace().positionM() - row.brakeAt().positionM()) / 0.9144;

@@ -127,8 +127,7 @@ public final class RuleDriver implements Driver {
         if (now.regulator() > Controls.FIRST_VALVE && railLimits(moment, now)) {
             return false;
         }
-        double leastS =
-                moment.speedMps() < GATHERING_BELOW_MPS ? LEAST_WHILE_GATHERING_S : LEAST_BETWEEN_CHANGES_S;
+        double leastS = moment.speedMps() < GATHERING_BELOW_MPS ? LEAST_WHILE_GATHERING_S : LEAST_BETWEEN_CHANGES_S;
         if (moment.sinceChangeS() < leastS) {
             return true;
         }
