@@ -7,6 +7,7 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -62,8 +63,7 @@ public final class BookedTimes {
             Optional<Instant> next =
                     last == null ? time.on(day, zone).map(ZonedDateTime::toInstant) : firstNotBefore(last, time, zone);
             if (next.isEmpty()) {
-                LocalDate reached = last == null ? day : last.atZone(zone).toLocalDate();
-                return new Resolved(moments, time.on(reached, zone).isEmpty());
+                return new Resolved(moments, last == null || isSkippedAfter(last, time, zone));
             }
             last = next.get();
             moments.add(last);
@@ -80,12 +80,24 @@ public final class BookedTimes {
             }
             for (ZonedDateTime offset : List.of(reading.get(), reading.get().withLaterOffsetAtOverlap())) {
                 Instant moment = offset.toInstant();
-                if (!moment.isBefore(last) && Duration.between(last, moment).compareTo(LONGEST_STEP) <= 0) {
+                if (isStep(last, moment)) {
                     return Optional.of(moment);
                 }
             }
         }
         return Optional.empty();
+    }
+
+    private static boolean isSkippedAfter(Instant last, Reading time, ZoneId zone) {
+        LocalDate day = last.atZone(zone).toLocalDate();
+        return List.of(day, day.plusDays(1)).stream()
+                .filter(tried -> time.on(tried, zone).isEmpty())
+                .map(tried -> tried.atTime(time.time()).atZone(zone).toInstant())
+                .anyMatch(moment -> isStep(last, moment));
+    }
+
+    private static boolean isStep(Instant last, Instant moment) {
+        return !moment.isBefore(last) && Duration.between(last, moment).compareTo(LONGEST_STEP) <= 0;
     }
 
     /** Returns the moment of this reading that lies nearest to another moment, or nothing if the clock skips it. */
@@ -94,7 +106,6 @@ public final class BookedTimes {
         return List.of(day.minusDays(1), day, day.plusDays(1)).stream()
                 .map(tried -> time.on(tried, zone).map(ZonedDateTime::toInstant))
                 .flatMap(Optional::stream)
-                .min(java.util.Comparator.comparing(
-                        moment -> Duration.between(to, moment).abs()));
+                .min(Comparator.comparing(moment -> Duration.between(to, moment).abs()));
     }
 }

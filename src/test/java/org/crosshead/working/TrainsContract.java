@@ -1,0 +1,223 @@
+package org.crosshead.working;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.InstanceOfAssertFactories.type;
+import static org.crosshead.working.WorkingFixtures.DAY;
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.ArgumentMatchers.anyString;
+import static org.mockito.BDDMockito.given;
+import static org.mockito.Mockito.mock;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.sql.DataSource;
+import org.crosshead.crew.People;
+import org.crosshead.crew.Person;
+import org.crosshead.platform.CurrentActor;
+import org.crosshead.route.RouteFixtures;
+import org.crosshead.route.RouteRevision;
+import org.crosshead.route.Routes;
+import org.crosshead.stock.EngineRevision;
+import org.crosshead.stock.Engines;
+import org.crosshead.stock.FormationRevision;
+import org.crosshead.stock.Formations;
+import org.flywaydb.core.Flyway;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.springframework.dao.DataIntegrityViolationException;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/** What the service of trains promises on every database. What it asks of routes, stock and people is stubbed. */
+abstract class TrainsContract {
+
+    private static final Instant MONDAY = Instant.parse("2030-05-06T08:00:00Z");
+
+    private final List<String> journal = new ArrayList<>();
+    private JdbcClient jdbc;
+    private Trains trains;
+
+    /** An empty database. */
+    abstract DataSource dataSource();
+
+    @BeforeEach
+    void migrate() {
+        Flyway flyway = Flyway.configure()
+                .dataSource(dataSource())
+                .locations("classpath:db/migration")
+                .cleanDisabled(false)
+                .load();
+        flyway.clean();
+        flyway.migrate();
+        jdbc = JdbcClient.create(dataSource());
+        trains = new Trains(
+                new TrainStore(jdbc),
+                new PathRules(routes()),
+                engines(),
+                formations(),
+                people(),
+                (kind, subjectType, id, summary) -> journal.add(kind + " " + subjectType + " " + summary),
+                () -> new CurrentActor.Actor("Anna"),
+                Clock.fixed(MONDAY, ZoneOffset.UTC));
+    }
+
+    @Test
+    void keepsATrainWithAllItsLists() {
+        Train stored = trains.enter(WorkingFixtures.train());
+
+        assertThat(stored.content()).isEqualTo(WorkingFixtures.train());
+        assertThat(stored.revision()).isEqualTo(1);
+        assertThat(stored.madeAt()).isEqualTo(MONDAY);
+        assertThat(stored.madeBy()).isEqualTo("Anna");
+        assertThat(trains.find(stored.id())).contains(stored);
+        assertThat(trains.find("W1", DAY)).contains(stored);
+        assertThat(trains.find("W1", DAY.plusDays(1))).isEmpty();
+        assertThat(journal).containsExactly("train.entered train W1 2030-05-06: entered");
+    }
+
+    @Test
+    void listsTrainsByDayAndCode() {
+        trains.enter(WorkingFixtures.train("W3"));
+        Train first = trains.enter(WorkingFixtures.train("W2"));
+        trains.enter(WorkingFixtures.train("W1", DAY.plusDays(1)));
+
+        assertThat(trains.between(DAY, DAY)).extracting(TrainSummary::code).containsExactly("W2", "W3");
+        assertThat(trains.between(DAY, DAY.plusDays(1)))
+                .extracting(TrainSummary::code)
+                .containsExactly("W2", "W3", "W1");
+        assertThat(trains.between(DAY, DAY).get(0))
+                .isEqualTo(new TrainSummary(
+                        first.id(),
+                        "W2",
+                        DAY,
+                        "Anfang to Mitte",
+                        false,
+                        "Anfang",
+                        Instant.parse("2030-05-06T10:00:00Z"),
+                        "Mitte",
+                        Instant.parse("2030-05-06T10:20:00Z"),
+                        "SET",
+                        List.of("612"),
+                        List.of("T-1", "T-2")));
+    }
+
+    @Test
+    void revisesWithoutTouchingTheRevisionBefore() {
+        Train first = trains.enter(WorkingFixtures.train());
+
+        Train second = trains.change(first.id(), first.version(), WorkingFixtures.train("W9"), "new code");
+
+        assertThat(second.revision()).isEqualTo(2);
+        assertThat(trains.history(first.id())).extracting(Train::revision).containsExactly(2, 1);
+        assertThat(trains.history(first.id()).get(1).reason()).isEqualTo("entered");
+        assertThat(trains.find("W9", DAY)).contains(second);
+        assertThat(trains.find("W1", DAY)).isEmpty();
+        assertThat(journal).last().isEqualTo("train.changed train W9 2030-05-06: new code");
+    }
+
+    @Test
+    void noticesThatSomebodyElseChangedTheTrain() {
+        Train first = trains.enter(WorkingFixtures.train());
+        trains.change(first.id(), first.version(), WorkingFixtures.train(), "one");
+
+        assertThatThrownBy(() -> trains.change(first.id(), first.version(), WorkingFixtures.train(), "two"))
+                .isInstanceOf(TrainChangedException.class);
+        assertThatThrownBy(() -> trains.cancel(first.id(), first.version(), "two"))
+                .isInstanceOf(TrainChangedException.class);
+
+        assertThat(trains.history(first.id())).hasSize(2);
+    }
+
+    @Test
+    void keepsACancelledTrainAndTheReason() {
+        Train first = trains.enter(WorkingFixtures.train());
+
+        trains.cancel(first.id(), first.version(), "engine failed");
+
+        Train cancelled = trains.find(first.id()).orElseThrow();
+        assertThat(cancelled.cancelled()).isTrue();
+        assertThat(cancelled.reason()).isEqualTo("engine failed");
+        assertThat(cancelled.content()).isEqualTo(first.content());
+        assertThat(trains.between(DAY, DAY).get(0).cancelled()).isTrue();
+        assertThatThrownBy(() -> trains.cancel(first.id(), cancelled.version(), "again"))
+                .isInstanceOf(TrainChangedException.class);
+        assertThatThrownBy(() -> trains.change(first.id(), cancelled.version(), first.content(), "runs after all"))
+                .isInstanceOf(TrainChangedException.class);
+        assertThat(journal).last().isEqualTo("train.cancelled train W1 2030-05-06: engine failed");
+    }
+
+    @Test
+    void copiesATrainToAnotherDay() {
+        Train first = trains.enter(WorkingFixtures.train());
+
+        Train copy = trains.copy(first.id(), DAY.plusDays(2), new DayShift(ZoneOffset.UTC));
+
+        assertThat(copy.id()).isNotEqualTo(first.id());
+        assertThat(copy.content().calls().get(0).departure()).isEqualTo(Instant.parse("2030-05-08T10:00:00Z"));
+        assertThatThrownBy(() -> trains.copy(first.id(), DAY, new DayShift(ZoneOffset.UTC)))
+                .asInstanceOf(type(TrainRefusedException.class))
+                .extracting(refused -> refused.problems().get(0).code())
+                .isEqualTo("code-taken");
+    }
+
+    @Test
+    void storesNothingOfARefusedTrain() {
+        TrainDraft wrong = WorkingFixtures.with(
+                WorkingFixtures.train(), List.of(WorkingFixtures.engine("9999", null, null)), List.of());
+
+        assertThatThrownBy(() -> trains.enter(wrong)).isInstanceOf(TrainRefusedException.class);
+
+        assertThat(trains.between(DAY, DAY)).isEmpty();
+        assertThat(journal).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "update train_leg set direction = 'FALLING'",
+                "update train_call set departure = arrival - interval '1' hour where arrival is not null",
+                "update train_engine set glass_share = 1.1",
+                "update train_engine set pressure_psi_gauge = 400",
+                "update train_crew_slot set book_off = book_on where book_on is not null",
+                "insert into train (version, code, running_day, cancelled, current_revision) "
+                        + "values (1, 'W1', date '2030-05-06', false, 0)"
+            })
+    void theTablesThemselvesRefuseWhatTheRulesRefuse(String sql) {
+        trains.enter(WorkingFixtures.train());
+
+        assertThatThrownBy(() -> jdbc.sql(sql).update()).isInstanceOf(DataIntegrityViolationException.class);
+    }
+
+    private static Routes routes() {
+        Routes routes = mock(Routes.class);
+        given(routes.current("MAIN"))
+                .willReturn(Optional.of(
+                        new RouteRevision(1, 1, 1, MONDAY, "Anna", "first entry", RouteFixtures.mainLine())));
+        return routes;
+    }
+
+    private static Engines engines() {
+        Engines engines = mock(Engines.class);
+        given(engines.current(anyString())).willReturn(Optional.empty());
+        given(engines.current("612")).willReturn(Optional.of(mock(EngineRevision.class)));
+        return engines;
+    }
+
+    private static Formations formations() {
+        Formations formations = mock(Formations.class);
+        given(formations.current("SET")).willReturn(Optional.of(mock(FormationRevision.class)));
+        return formations;
+    }
+
+    private static People people() {
+        People people = mock(People.class);
+        given(people.byStaffNumber(any())).willReturn(Optional.of(new Person(1, "T-1", "Ida Testwell", List.of())));
+        return people;
+    }
+}
