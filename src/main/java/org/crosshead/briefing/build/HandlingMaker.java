@@ -35,10 +35,21 @@ final class HandlingMaker {
         List<HandlingRow> rows = new ArrayList<>();
         List<Change> changes = run.changes();
         @Nullable Handles before = null;
+        boolean shut = false;
+        boolean braked = false;
         for (int i = 0; i < changes.size(); i++) {
             Change change = changes.get(i);
-            if (isFollowedAtOnce(changes, i)) {
+            if (isFollowedAtOnce(changes, i) || (isShut(change) && shut)) {
                 continue;
+            }
+            if (change instanceof Change.BrakeApplied) {
+                if (braked) {
+                    continue;
+                }
+                braked = true;
+            } else if (change instanceof Change.HandlesSet) {
+                shut = isShut(change);
+                braked = braked && shut;
             }
             Optional<HandlingRow> row = row(change, before, rows.size() + 1);
             row.ifPresent(rows::add);
@@ -47,6 +58,12 @@ final class HandlingMaker {
             }
         }
         return rows;
+    }
+
+    private static boolean isShut(Change change) {
+        return change instanceof Change.HandlesSet set
+                && set.handles().controls().regulator() <= 0
+                && set.handles().cause() != Cause.STANDING;
     }
 
     /** A setting that is changed again within seconds, the cocks aside, is no point of its own. */

@@ -50,11 +50,11 @@ public final class RuleDriver implements Driver {
     private static final double EASED = 0.80;
 
     /** Off the banks steam is spared sooner, so that the boiler is full for the next one. */
-    private static final double FULL_ABOVE = 0.96;
+    private static final double FULL_ABOVE = 0.92;
 
-    private static final double FULL = 1.15;
-    private static final double SAVE_BELOW = 0.82;
-    private static final double SAVED = 0.70;
+    private static final double FULL = 1.10;
+    private static final double SAVE_BELOW = 0.75;
+    private static final double SAVED = 0.75;
     private static final double WATER_SPARE = 0.2;
 
     /** The handles a moment asks for, and why. */
@@ -161,7 +161,8 @@ public final class RuleDriver implements Driver {
         boolean boilerLimits = false;
         boolean mustKeepMoving = moment.speedMps() < STALLING_MPS;
         double allowed = steamAllowed(moment);
-        if (!mustKeepMoving && steam(moment, chosen) > KEPT_SHARE * allowed) {
+        boolean wide = moment.handles().controls().regulator() >= 1;
+        if (!mustKeepMoving && steam(moment, chosen) > (wide ? KEPT_SHARE : TAKEN_SHARE) * allowed) {
             return new Wish(gentle, Cause.BOILER_LIMITS);
         }
         for (double notch : NOTCHES) {
@@ -211,10 +212,11 @@ public final class RuleDriver implements Driver {
     private static Cause cause(Moment moment, Controls chosen, boolean boilerLimits) {
         double before = moment.handles().controls().cutoff();
         boolean wasShut = moment.handles().controls().regulator() <= 0;
+        boolean wider = chosen.regulator() > moment.handles().controls().regulator();
         if (boilerLimits && chosen.cutoff() <= before && !wasShut && moment.gradient(0, LOOK_AHEAD_M) > BANK) {
             return Cause.BOILER_LIMITS;
         }
-        if (wasShut || chosen.cutoff() > before) {
+        if (wasShut || wider || chosen.cutoff() > before) {
             return moment.gradient(0, LOOK_AHEAD_M) > BANK ? Cause.BANK_BEGINS : Cause.SPEED_FALLS;
         }
         boolean summit = moment.gradient(-BEHIND_M, BEHIND_M) > BANK && moment.gradient(0, LOOK_AHEAD_M) < BANK / 4;

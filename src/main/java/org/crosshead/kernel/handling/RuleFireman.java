@@ -31,6 +31,12 @@ public final class RuleFireman implements Fireman {
     private static final double PRESSURE_AIM = 0.97;
     private static final double PRESSURE_GAIN = 4;
     private static final double BANKED_SHARE = 0.05;
+    private static final double LOW_PRESSURE = 0.75;
+    /** Heat that cold feed takes to boil, as a share of what makes it steam. */
+    private static final double FEED_HEAT_SHARE = 0.28;
+    private static final double QUIET_SHARE = 0.3;
+    private static final double EASED_FEED = 0.75;
+    private static final double VERY_LOW_GLASS = 0.12;
     private static final double GATHERING_MPS = 3;
     private static final double GATHERING_SHARE = 0.7;
     private static final double FEED_MAX_SHARE = 1.3;
@@ -51,7 +57,7 @@ public final class RuleFireman implements Fireman {
                 || moment.handles().controls().regulator() <= 0;
         Task task;
         Cause cause;
-        if (glass < LOW_GLASS) {
+        if (glass < (here > BANK ? VERY_LOW_GLASS : LOW_GLASS)) {
             task = Task.FILL_UP;
             cause = Cause.LEVEL_LOW;
         } else if (here > BANK) {
@@ -82,14 +88,22 @@ public final class RuleFireman implements Fireman {
         double expected = task == Task.STEADY ? (steam + expected(moment, engine)) / 2 : steam;
         boolean gathersSpeed = moment.speedWantedMps() > moment.speedMps() + GATHERING_MPS;
         double base = gathersSpeed ? Math.max(expected, GATHERING_SHARE * most) : expected;
-        double aim = Math.max(BANKED_SHARE * most, base + most * PRESSURE_GAIN * (PRESSURE_AIM - share));
-        double fire = Math.min(most, aim);
         double level = task == Task.BUILD_UP || task == Task.FILL_UP ? FULL_GLASS : WORKING_GLASS;
-        double feed = steam + (level - glass(moment, engine)) * waterRangeKg(worked) / LEVEL_TIME_S;
+        double glass = glass(moment, engine);
+        double wantedFeed = steam + (level - glass) * waterRangeKg(worked) / LEVEL_TIME_S;
+        double feed = share < LOW_PRESSURE && glass > LOW_GLASS ? EASED_FEED * Math.min(steam, wantedFeed) : wantedFeed;
+        double heating = FEED_HEAT_SHARE * Math.max(0, feed - steam);
+        double aim = Math.max(BANKED_SHARE * most, base + heating + most * PRESSURE_GAIN * (PRESSURE_AIM - share));
+        double fire = Math.min(most, aim);
         return switch (task) {
             case STEADY -> new Firing(coal(worked, state, fire), clamp(feed, most));
-            case BUILD_UP -> new Firing(coal(worked, state, share < 1 ? most : 0.6 * most), clamp(feed, most));
-            case HOLD_FEED -> new Firing(coal(worked, state, Math.max(fire, 0.9 * most)), clamp(0.75 * feed, most));
+            case BUILD_UP ->
+                new Firing(
+                        coal(worked, state, share < PRESSURE_AIM ? most : QUIET_SHARE * (most + feed)), clamp(feed, most));
+            case HOLD_FEED ->
+                new Firing(
+                        coal(worked, state, share < 1 ? Math.max(fire, 0.95 * most) : fire),
+                        clamp((glass > LOW_GLASS ? EASED_FEED : 1) * steam, most));
             case FILL_UP ->
                 new Firing(
                         coal(worked, state, Math.min(fire, 0.6 * most)), clamp(feed, share > 0.7 ? most : 0.5 * most));
