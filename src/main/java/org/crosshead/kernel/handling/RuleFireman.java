@@ -34,6 +34,7 @@ public final class RuleFireman implements Fireman {
     private static final double LOW_PRESSURE = 0.75;
     /** Heat that cold feed takes to boil, as a share of what makes it steam. */
     private static final double FEED_HEAT_SHARE = 0.28;
+
     private static final double QUIET_SHARE = 0.3;
     private static final double EASED_FEED = 0.75;
     private static final double VERY_LOW_GLASS = 0.12;
@@ -99,7 +100,8 @@ public final class RuleFireman implements Fireman {
             case STEADY -> new Firing(coal(worked, state, fire), clamp(feed, most));
             case BUILD_UP ->
                 new Firing(
-                        coal(worked, state, share < PRESSURE_AIM ? most : QUIET_SHARE * (most + feed)), clamp(feed, most));
+                        coal(worked, state, share < PRESSURE_AIM ? most : QUIET_SHARE * (most + feed)),
+                        clamp(feed, most));
             case HOLD_FEED ->
                 new Firing(
                         coal(worked, state, share < 1 ? Math.max(fire, 0.95 * most) : fire),
