@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.crosshead.stock.BrakeKind;
 import org.crosshead.stock.FormationDraft;
 import org.crosshead.stock.FormationFigures;
 import org.crosshead.stock.FormationRevision;
@@ -35,8 +36,9 @@ class Loads {
      *
      * @param load in words, with its weight where it is known
      * @param known whether every figure of it is known
+     * @param brake the brake that it asks of the engine
      */
-    record Load(FormationDraft content, String load, boolean known) {
+    record Load(FormationDraft content, String load, boolean known, BrakeKind brake) {
 
         public String code() {
             return content.code();
@@ -66,13 +68,14 @@ class Loads {
     private Load load(FormationDraft content, Map<String, VehicleKindRevision> byCode) {
         int vehicles =
                 content.items().stream().mapToInt(FormationDraft.Item::count).sum();
-        FormationFigures figures = StockModel.formation(content, byCode, StockModel.trainBrake(content, byCode));
+        BrakeKind brake = StockModel.trainBrake(content, byCode);
+        FormationFigures figures = StockModel.formation(content, byCode, brake);
         if (figures instanceof FormationFigures.Resolved known) {
             LoadSummary summary = StockModel.summary(known);
             String tons = String.format(Locale.UK, "%,.1f", summary.loadTons());
-            return new Load(content, words.of("train.load", vehicles, tons), true);
+            return new Load(content, words.of("train.load", vehicles, tons), true, brake);
         }
-        return new Load(content, words.of("train.load.unknown", vehicles), false);
+        return new Load(content, words.of("train.load.unknown", vehicles), false, brake);
     }
 
     private Map<String, VehicleKindRevision> kindsByCode() {

@@ -91,6 +91,7 @@ class NewTrainController {
     }
 
     private NewTrainForm filled(LocalDate day, List<String> places) {
+        String formation = choices.firstFormation();
         return new NewTrainForm(
                 freeCode(day),
                 places.isEmpty() ? "" : places.get(0),
@@ -99,8 +100,8 @@ class NewTrainController {
                 USUAL_DEPARTURE,
                 TrainKind.PASSENGER.name(),
                 "true",
-                choices.firstFormation(),
-                choices.firstEngine(),
+                formation,
+                choices.firstEngineFor(formation),
                 "",
                 "",
                 "",

@@ -19,6 +19,7 @@ import org.crosshead.route.RouteRevision;
 import org.crosshead.route.RouteSummary;
 import org.crosshead.route.Routes;
 import org.crosshead.route.TrainKind;
+import org.crosshead.stock.BrakeKind;
 import org.crosshead.stock.ClassRevision;
 import org.crosshead.stock.EngineDraft;
 import org.crosshead.stock.EngineFigures;
@@ -122,19 +123,23 @@ class TrainChoices {
                 .orElse("");
     }
 
-    /** Returns an engine of which every figure is known, or any, or an empty text. */
-    String firstEngine() {
+    /** Returns an engine of which every figure is known and that works the formation's brake, or any, or an empty text. */
+    String firstEngineFor(String formationCode) {
+        Optional<BrakeKind> brake = loads.of(formationCode).map(Loads.Load::brake);
         List<EngineRevision> all = engines.all();
         return all.stream()
-                .filter(this::isKnown)
+                .filter(engine -> isFit(engine, brake))
                 .findFirst()
                 .or(() -> all.stream().findFirst())
                 .map(engine -> engine.content().number())
                 .orElse("");
     }
 
-    private boolean isKnown(EngineRevision engine) {
+    private boolean isFit(EngineRevision engine, Optional<BrakeKind> brake) {
         return classes.current(engine.content().classCode())
+                .filter(ofClass -> brake.isEmpty()
+                        || brake.get() == BrakeKind.NONE
+                        || brake.get() == ofClass.content().trainBrake())
                 .filter(ofClass -> StockModel.engine(ofClass, engine) instanceof EngineFigures.Resolved)
                 .isPresent();
     }
