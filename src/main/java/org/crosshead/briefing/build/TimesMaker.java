@@ -103,8 +103,8 @@ final class TimesMaker {
                 }
                 int before = sampleAt(time.get().arrivalS());
                 int after = sampleAt(time.get().departureS());
-                double usedKg = run.tankUsedKg(after, engine);
-                double burntKg = run.coalBurntKg(after, engine);
+                double usedKg = run.tankUsedKg(before, engine);
+                double burntKg = run.coalBurntKg(before, engine);
                 rows.add(supply(
                         new Spot(i, engine, before, after),
                         calls.get(i),
@@ -152,10 +152,11 @@ final class TimesMaker {
                 .get(spot.engine())
                 .supply()
                 .tankFullKg();
+        double fedStandingKg = run.tankUsedKg(spot.after(), spot.engine()) - run.tankUsedKg(spot.before(), spot.engine());
         Term taken = call.takesWater()
-                ? difference(key + "taken", "supply.taken", tankFullKg, waterKg, GALLON_KG, "gal")
+                ? difference(key + "taken", "supply.taken", tankFullKg + fedStandingKg, waterKg, GALLON_KG, "gal")
                 : null;
-        double coalLeftKg = coalFullKg - run.coalBurntKg(spot.after(), spot.engine());
+        double coalLeftKg = coalFullKg - run.coalBurntKg(spot.before(), spot.engine());
         return new SupplyRow(
                 workings.placeAt(atM),
                 call.place(),

@@ -1,0 +1,180 @@
+package org.crosshead.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.results.Rule;
+import com.deque.html.axecore.selenium.AxeBuilder;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Dimension;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.support.ui.Select;
+import org.openqa.selenium.support.ui.WebDriverWait;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.test.context.ActiveProfiles;
+
+/** From log-in to the signed briefing, as an inspector and a driver see it. */
+@SpringBootTest(
+        webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT,
+        properties = "spring.datasource.url=jdbc:h2:mem:browser;DB_CLOSE_DELAY=-1")
+@ActiveProfiles("demo")
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class BriefingInBrowserIntegrationTests {
+
+    private static final Dimension TABLET = new Dimension(768, 1024);
+    private static final Dimension PHONE = new Dimension(390, 844);
+    private static final Dimension DESK = new Dimension(1280, 800);
+    private static final List<Dimension> SIZES = List.of(TABLET, PHONE, DESK, new Dimension(320, 640));
+
+    @LocalServerPort
+    private int port;
+
+    private ChromeDriver chrome;
+
+    BriefingInBrowserIntegrationTests() {
+        chrome = Browser.start();
+    }
+
+    @BeforeAll
+    void waitPatiently() {
+        chrome.manage().timeouts().implicitlyWait(Duration.ofSeconds(5)).pageLoadTimeout(Duration.ofSeconds(60));
+    }
+
+    @BeforeEach
+    void asTablet() {
+        chrome.manage().window().setSize(TABLET);
+    }
+
+    @AfterAll
+    void quit() {
+        chrome.quit();
+    }
+
+    private void open(String path) {
+        chrome.get("http://127.0.0.1:" + port + path);
+    }
+
+    private void logIn(String name) {
+        chrome.manage().deleteAllCookies();
+        open("/login");
+        chrome.findElement(By.id("username")).sendKeys(name);
+        chrome.findElement(By.id("password")).sendKeys("demonstration");
+        press("main form button");
+    }
+
+    private void press(String css) {
+        WebElement button = chrome.findElement(By.cssSelector(css));
+        WebElement body = chrome.findElement(By.tagName("body"));
+        button.sendKeys(org.openqa.selenium.Keys.ENTER);
+        new WebDriverWait(chrome, Duration.ofSeconds(60))
+                .until(driver -> org.openqa.selenium.support.ui.ExpectedConditions.stalenessOf(body)
+                        .apply(driver));
+    }
+
+    private String prepareFirstTrain() {
+        logIn("inspector");
+        open("/briefings?train=1");
+        press("main form button.main");
+        assertThat(chrome.getCurrentUrl()).contains("/briefings/");
+        return chrome.getCurrentUrl().replaceFirst(".*(/briefings/\\d+).*", "$1");
+    }
+
+    @Test
+    void briefingIsReadableAtEverySizeAndPassesTheAccessibilityRules() throws IOException {
+        String path = prepareFirstTrain();
+        for (Dimension size : SIZES) {
+            chrome.manage().window().setSize(size);
+            open(path);
+            Number wide = (Number) chrome.executeScript("return document.documentElement.scrollWidth");
+            Number window = (Number) chrome.executeScript("return window.innerWidth");
+            assertThat(wide.intValue()).as("width at %s", size).isLessThanOrEqualTo(window.intValue() + 1);
+        }
+        chrome.manage().window().setSize(TABLET);
+        open(path);
+        picture();
+        List<Rule> violations = new AxeBuilder()
+                .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa"))
+                .analyze(chrome)
+                .getViolations();
+        assertThat(violations).extracting(Rule::getId).isEmpty();
+    }
+
+    private void picture() throws IOException {
+        String folder = System.getProperty("crosshead.pictures", "target");
+        Files.createDirectories(Path.of(folder));
+        Files.write(Path.of(folder, "briefing.png"), chrome.getScreenshotAs(OutputType.BYTES));
+    }
+
+    @Test
+    void nextThingsStandOnTheFirstScreenOfATabletAndFollowThePlaceChosen() {
+        open(prepareFirstTrain());
+        WebElement here = chrome.findElement(By.id("from-here"));
+        int bottom = here.getRect().getY() + here.getRect().getHeight();
+        assertThat(bottom).isLessThanOrEqualTo(1_024);
+        String before = chrome.findElement(By.id("next-braking")).getText();
+        Select places = new Select(chrome.findElement(By.id("from")));
+        places.selectByIndex(places.getOptions().size() / 2);
+        assertThat(chrome.findElement(By.id("next-braking")).getText()).isNotEqualTo(before);
+    }
+
+    @Test
+    void everyNumberOpensItsSteps() {
+        open(prepareFirstTrain());
+        WebElement number = chrome.findElement(By.cssSelector("td.speed a.figure"));
+        String target = number.getAttribute("href").replaceFirst(".*#", "");
+        number.sendKeys(org.openqa.selenium.Keys.ENTER);
+        assertThat(chrome.findElement(By.id(target)).isDisplayed()).isTrue();
+        assertThat(chrome.findElement(By.id(target)).getText()).contains("=");
+    }
+
+    @Test
+    void issueIsSignedByTheDriverAndTheInspectorSeesIt() {
+        String path = prepareFirstTrain();
+        open(path + "/standing");
+        press("main form button.main");
+        logIn("driver");
+        open(path + "/standing");
+        press("#acknowledge button");
+        assertThat(chrome.findElement(By.tagName("main")).getText()).contains("You signed for it");
+        logIn("inspector");
+        open(path + "/standing");
+        assertThat(chrome.findElement(By.tagName("main")).getText()).contains("not yet");
+    }
+
+    @Test
+    void newcomerMakesATrainFromTheReadyFilledForm() {
+        logIn("inspector");
+        open("/trains/new");
+        press("main form button.main");
+        assertThat(chrome.getCurrentUrl()).contains("/trains/").doesNotContain("/new");
+        String id = chrome.getCurrentUrl().replaceFirst(".*/trains/(\\d+).*", "$1");
+        open("/briefings?train=" + id);
+        press("main form button.main");
+        assertThat(chrome.findElement(By.cssSelector("ol.today")).getText()).isNotEmpty();
+    }
+
+    @Test
+    void everydayPagesPassTheAccessibilityRules() {
+        logIn("inspector");
+        for (String path : List.of("/", "/trains", "/trains/1", "/trains/new", "/routes/MAIN", "/classes", "/formations")) {
+            open(path);
+            List<Rule> violations = new AxeBuilder()
+                    .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa"))
+                    .analyze(chrome)
+                    .getViolations();
+            assertThat(violations).as(path).extracting(Rule::getId).isEmpty();
+        }
+    }
+}
