@@ -88,7 +88,7 @@ class BriefingInBrowserIntegrationTests {
         open("/briefings?train=1");
         press("main form button.main");
         assertThat(chrome.getCurrentUrl()).contains("/briefings/");
-        return chrome.getCurrentUrl().replaceFirst(".*(/briefings/\\d+).*", "$1");
+        return String.valueOf(chrome.getCurrentUrl()).replaceFirst(".*(/briefings/\\d+).*", "$1");
     }
 
     @Test
@@ -133,7 +133,7 @@ class BriefingInBrowserIntegrationTests {
     void everyNumberOpensItsSteps() {
         open(prepareFirstTrain());
         WebElement number = chrome.findElement(By.cssSelector("td.speed a.figure"));
-        String target = number.getAttribute("href").replaceFirst(".*#", "");
+        String target = String.valueOf(number.getAttribute("href")).replaceFirst(".*#", "");
         number.sendKeys(org.openqa.selenium.Keys.ENTER);
         assertThat(chrome.findElement(By.id(target)).isDisplayed()).isTrue();
         assertThat(chrome.findElement(By.id(target)).getText()).contains("=");
@@ -159,7 +159,7 @@ class BriefingInBrowserIntegrationTests {
         open("/trains/new");
         press("main form button.main");
         assertThat(chrome.getCurrentUrl()).contains("/trains/").doesNotContain("/new");
-        String id = chrome.getCurrentUrl().replaceFirst(".*/trains/(\\d+).*", "$1");
+        String id = String.valueOf(chrome.getCurrentUrl()).replaceFirst(".*/trains/(\\d+).*", "$1");
         open("/briefings?train=" + id);
         press("main form button.main");
         assertThat(chrome.findElement(By.cssSelector("ol.today")).getText()).isNotEmpty();
@@ -168,7 +168,8 @@ class BriefingInBrowserIntegrationTests {
     @Test
     void everydayPagesPassTheAccessibilityRules() {
         logIn("inspector");
-        for (String path : List.of("/", "/trains", "/trains/1", "/trains/new", "/routes/MAIN", "/classes", "/formations")) {
+        for (String path :
+                List.of("/", "/trains", "/trains/1", "/trains/new", "/routes/MAIN", "/classes", "/formations")) {
             open(path);
             List<Rule> violations = new AxeBuilder()
                     .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa"))

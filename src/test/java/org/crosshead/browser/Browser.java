@@ -19,8 +19,8 @@ final class Browser {
     private static final Logger LOG = LoggerFactory.getLogger(Browser.class);
     private static final List<String> CHROMIUM =
             List.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome");
-    private static final List<String> DRIVER =
-            List.of("/usr/bin/chromedriver", "/usr/lib/chromium/chromedriver", "/usr/lib/chromium-browser/chromedriver");
+    private static final List<String> DRIVER = List.of(
+            "/usr/bin/chromedriver", "/usr/lib/chromium/chromedriver", "/usr/lib/chromium-browser/chromedriver");
 
     private Browser() {}
 

@@ -128,7 +128,14 @@ final class HandlingMaker {
         return row(
                 number,
                 sample(set),
-                new Told(action, false, now, words, set.handles().cause()));
+                new Told(
+                        action,
+                        false,
+                        now,
+                        words,
+                        action.equals("cocks-shut")
+                                ? Cause.BEATS_COUNTED
+                                : set.handles().cause()));
     }
 
     private static Term regulator(Controls controls) {

@@ -152,7 +152,8 @@ final class TimesMaker {
                 .get(spot.engine())
                 .supply()
                 .tankFullKg();
-        double fedStandingKg = run.tankUsedKg(spot.after(), spot.engine()) - run.tankUsedKg(spot.before(), spot.engine());
+        double fedStandingKg =
+                run.tankUsedKg(spot.after(), spot.engine()) - run.tankUsedKg(spot.before(), spot.engine());
         Term taken = call.takesWater()
                 ? difference(key + "taken", "supply.taken", tankFullKg + fedStandingKg, waterKg, GALLON_KG, "gal")
                 : null;
