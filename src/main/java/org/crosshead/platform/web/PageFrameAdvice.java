@@ -18,6 +18,7 @@ class PageFrameAdvice {
     private static final List<Map.Entry<String, String>> LINKS = List.of(
             Map.entry("/", "platform.nav.start"),
             Map.entry("/trains", "platform.nav.trains"),
+            Map.entry("/briefings", "platform.nav.briefings"),
             Map.entry("/routes", "platform.nav.routes"),
             Map.entry("/classes", "platform.nav.classes"),
             Map.entry("/engines", "platform.nav.engines"),

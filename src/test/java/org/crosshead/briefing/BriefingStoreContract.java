@@ -1,0 +1,188 @@
+package org.crosshead.briefing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import javax.sql.DataSource;
+import org.crosshead.briefing.document.BriefingDocument;
+import org.crosshead.briefing.document.Heading;
+import org.crosshead.briefing.document.Inputs;
+import org.crosshead.briefing.document.Phrase;
+import org.crosshead.briefing.document.Road;
+import org.crosshead.briefing.document.Term;
+import org.crosshead.kernel.figure.Figure;
+import org.crosshead.kernel.figure.Input;
+import org.crosshead.kernel.figure.Step;
+import org.crosshead.kernel.figure.StepKind;
+import org.crosshead.kernel.traction.RailState;
+import org.crosshead.route.TrainKind;
+import org.crosshead.working.TrainDraft;
+import org.flywaydb.core.Flyway;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.support.GeneratedKeyHolder;
+import tools.jackson.databind.json.JsonMapper;
+
+/** What every database must do with briefings. */
+abstract class BriefingStoreContract {
+
+    private static final Instant MADE = Instant.parse("2026-03-04T05:06:07.123456Z");
+    private static final LocalDate DAY = LocalDate.of(2026, 3, 4);
+
+    private JdbcClient jdbc;
+    private BriefingStore store;
+    private long trainId;
+
+    abstract DataSource dataSource();
+
+    @BeforeEach
+    void setUp() {
+        Flyway.configure()
+                .dataSource(dataSource())
+                .locations("classpath:db/migration")
+                .load()
+                .migrate();
+        jdbc = JdbcClient.create(dataSource());
+        store = new BriefingStore(jdbc, JsonMapper.builder().build());
+        jdbc.sql("delete from briefing_acknowledgement").update();
+        jdbc.sql("delete from briefing").update();
+        jdbc.sql("delete from train where code = 'B1'").update();
+        GeneratedKeyHolder key = new GeneratedKeyHolder();
+        jdbc.sql(
+                        "insert into train (version, code, running_day, cancelled, current_revision) values (1, 'B1', ?, false, 0)")
+                .param(DAY)
+                .update(key, "id");
+        trainId = Objects.requireNonNull(key.getKey()).longValue();
+    }
+
+    private static BriefingDocument document() {
+        Heading heading = new Heading(
+                "B1",
+                "Here to There",
+                DAY,
+                TrainKind.PASSENGER,
+                "Here",
+                MADE,
+                "There",
+                MADE.plusSeconds(3_600),
+                "UTC",
+                List.of(),
+                List.of(),
+                null,
+                RailState.DAMP,
+                "rain \"<b>\" \u00e9",
+                true);
+        Road road = new Road(
+                1_000,
+                List.of(0.0, 1_000.0),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                new Road.Forecast(
+                        List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of()));
+        Step step = new Step(
+                StepKind.FORMULA,
+                "s",
+                "a * b",
+                List.of(new Input("a", 2, "", "x"), new Input("b", 0.1, "", "y")),
+                0.2,
+                "m",
+                "z");
+        TrainDraft draft = new TrainDraft(
+                "B1",
+                "t",
+                DAY,
+                TrainKind.PASSENGER,
+                null,
+                RailState.DAMP,
+                "",
+                true,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of());
+        return new BriefingDocument(
+                BriefingDocument.SCHEMA,
+                heading,
+                MADE,
+                "Somebody",
+                List.of(),
+                List.of(Phrase.of("missing.class", Term.text("X"), Term.number(1.5, "psi"))),
+                List.of(),
+                List.of(),
+                road,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                Map.of("k", Figure.of(List.of(step))),
+                new Inputs(draft, Map.of("route:R", 7L), List.of(), Map.of("p", 1.1)));
+    }
+
+    @Test
+    void documentComesBackAsItWasStored() {
+        long id = store.insert(trainId, document());
+        StoredBriefing found = store.find(id).orElseThrow();
+        assertThat(found.document()).isEqualTo(document());
+        assertThat(found.state()).isEqualTo(BriefingState.PREPARED);
+        assertThat(found.issueNumber()).isNull();
+        assertThat(store.find(id + 1_000)).isEmpty();
+    }
+
+    @Test
+    void issueIsNumberedOnceAndReplacesTheOneBefore() {
+        long first = store.insert(trainId, document());
+        assertThat(store.issue(first, store.nextIssueNumber(trainId), MADE, "I"))
+                .isTrue();
+        assertThat(store.issue(first, 9, MADE, "I")).isFalse();
+        long second = store.insert(trainId, document());
+        store.replaceIssued(trainId);
+        assertThat(store.nextIssueNumber(trainId)).isEqualTo(2);
+        assertThat(store.issue(second, 2, MADE, "I")).isTrue();
+        assertThat(store.ofTrain(trainId))
+                .extracting(BriefingSummary::state)
+                .containsExactly(BriefingState.ISSUED, BriefingState.REPLACED);
+    }
+
+    @Test
+    void onlyWhatWasNeverIssuedCanGo() {
+        long issued = store.insert(trainId, document());
+        store.issue(issued, 1, MADE, "I");
+        long prepared = store.insert(trainId, document());
+        store.deletePrepared(trainId);
+        assertThat(store.find(issued)).isPresent();
+        assertThat(store.find(prepared)).isEmpty();
+    }
+
+    @Test
+    void acknowledgementCountsOnceByItsIdAndByItsPerson() {
+        long id = store.insert(trainId, document());
+        store.issue(id, 1, MADE, "I");
+        Acknowledgement reading = new Acknowledgement("D-1", "Driver", MADE, MADE.plusSeconds(60));
+        assertThat(store.acknowledge(id, "one", reading)).isTrue();
+        assertThat(store.acknowledge(id, "one", reading)).isFalse();
+        assertThat(store.acknowledge(id, "two", reading)).isFalse();
+        assertThat(store.acknowledgements(id)).singleElement().satisfies(found -> {
+            assertThat(found.staffNumber()).isEqualTo("D-1");
+            assertThat(found.deviceTime()).isEqualTo(MADE);
+        });
+    }
+
+    @Test
+    void policyFiguresHoldFromTheirDay() {
+        Policy policy = new Policy(jdbc);
+        assertThat(policy.on(DAY)).containsKeys(Policy.BRAKING_MARGIN, Policy.REACTION_TIME, Policy.LANDMARK_REACH);
+        assertThat(policy.on(LocalDate.of(2019, 1, 1))).isEmpty();
+    }
+}
