@@ -18,7 +18,7 @@ import org.springframework.stereotype.Component;
 @Order(10)
 class TodaysTrains implements StartPageSection {
 
-    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH.mm");
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm");
 
     private final Trains trains;
     private final OwnTrains ownTrains;
