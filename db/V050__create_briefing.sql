@@ -16,7 +16,6 @@ insert into policy_figure (policy_key, policy_version, policy_value, unit, sourc
     ('braking.reaction-time', 1, 4, 's', 'Driver reaction time of SUBSET-026-3 A.3.1', 'Traction inspector', date '2020-01-01'),
     ('braking.service-share', 1, 0.6, '', 'Service force as a share of full force: practice, from memory', 'Traction inspector', date '2020-01-01'),
     ('water.reserve-share', 1, 0.2, '', 'Share of the tank not to be used: own rule', 'Traction inspector', date '2020-01-01'),
-    ('load.least-speed', 1, 12, 'mph', 'Least steady speed on a bank for the load limit: own rule', 'Traction inspector', date '2020-01-01'),
     ('landmark.reach', 1, 1200, 'm', 'Farthest a point is told by a landmark: own rule', 'Traction inspector', date '2020-01-01');
 
 create table briefing (

@@ -31,7 +31,16 @@
         const points = [...page.querySelectorAll("table.handling tr[data-m]:not(.fireman)")];
         const braking = [...page.querySelectorAll("tr[data-target]")];
         fill("next-action", firstRow(points, fromM, "m"), [".do", ".place"]);
-        fill("next-braking", firstRow(braking, fromM, "m"), ["td:nth-child(2)", "td:first-child"]);
+        const next = firstRow(braking, fromM + 2, "target");
+        fill("next-braking", next, ["td:nth-child(2)", "td:first-child"]);
+        if (next && Number(next.dataset.m) < fromM) {
+            const now = document.createElement("strong");
+            now.className = "problem";
+            now.textContent = page.dataset.brakeNow + " ";
+            document.getElementById("next-braking").prepend(now);
+        }
+        const water = [...page.querySelectorAll("tr[data-water]")];
+        fill("next-water", firstRow(water, fromM + 2, "water"), [".place", "td:nth-child(3)"]);
         const reductions = braking.filter((row) => row.dataset.kind !== "stop");
         fill("next-restriction", firstRow(reductions, fromM, "target"), ["td:first-child"]);
     }

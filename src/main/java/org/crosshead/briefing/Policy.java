@@ -14,7 +14,6 @@ public class Policy {
     public static final String REACTION_TIME = "braking.reaction-time";
     public static final String SERVICE_SHARE = "braking.service-share";
     public static final String WATER_RESERVE = "water.reserve-share";
-    public static final String LEAST_SPEED = "load.least-speed";
     public static final String LANDMARK_REACH = "landmark.reach";
 
     private final JdbcClient jdbc;

@@ -2,6 +2,8 @@ package org.crosshead.crew;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import org.crosshead.platform.CurrentActor;
 import org.crosshead.platform.Journal;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.security.access.prepost.PreAuthorize;
@@ -14,10 +16,12 @@ public class People {
 
     private final PersonStore store;
     private final Journal journal;
+    private final CurrentActor actor;
 
-    People(PersonStore store, Journal journal) {
+    People(PersonStore store, Journal journal, CurrentActor actor) {
         this.store = store;
         this.journal = journal;
+        this.actor = actor;
     }
 
     @Transactional(readOnly = true)
@@ -50,11 +54,30 @@ public class People {
             throw new PersonRefusedException(problems);
         }
         Optional<PersonStore.Row> before = store.row(draft.staffNumber());
+        refuseOwnPosts(draft, before);
         long id = before.map(row -> changed(row, draft)).orElseGet(() -> inserted(draft));
         store.replacePosts(id, draft.posts());
         String kind = before.isPresent() ? "person.changed" : "person.entered";
         journal.write(kind, "person", id, "posts: " + draft.posts().size());
         return store.find(id).orElseThrow();
+    }
+
+    /** Nobody gives posts to themselves, and only an administrator makes one. */
+    private void refuseOwnPosts(PersonDraft draft, Optional<PersonStore.Row> before) {
+        List<PersonDraft.PostHeld> held = before.flatMap(row -> store.find(row.id()))
+                .map(Person::posts)
+                .orElse(List.of());
+        CurrentActor.Actor acting = actor.get();
+        boolean own = before.isPresent() && Long.valueOf(before.get().id()).equals(acting.personId());
+        if (own && !Set.copyOf(held).equals(Set.copyOf(draft.posts()))) {
+            throw new PersonRefusedException(List.of(PersonProblem.refused("posts", "own-posts")));
+        }
+        boolean makesAdministrator = draft.posts().stream()
+                .anyMatch(post -> post.post() == Post.ADMINISTRATOR && !held.contains(post));
+        boolean person = acting.accountId() != null;
+        if (person && makesAdministrator && !acting.holds(Post.ADMINISTRATOR.name())) {
+            throw new PersonRefusedException(List.of(PersonProblem.refused("posts", "administrator-only")));
+        }
     }
 
     private long changed(PersonStore.Row row, PersonDraft draft) {

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.sql.DataSource;
 import org.crosshead.crew.PersonDraft.PostHeld;
+import org.crosshead.platform.CurrentActor;
 import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -36,7 +37,8 @@ abstract class PeopleContract {
         flyway.migrate();
         people = new People(
                 new PersonStore(JdbcClient.create(dataSource())),
-                (kind, subjectType, id, summary) -> journal.add(kind + " " + subjectType + " " + summary));
+                (kind, subjectType, id, summary) -> journal.add(kind + " " + subjectType + " " + summary),
+                () -> new CurrentActor.Actor("test"));
     }
 
     @Test

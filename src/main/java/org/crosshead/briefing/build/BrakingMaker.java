@@ -27,6 +27,7 @@ final class BrakingMaker {
 
     private static final double LESS_MPS = 0.5;
     private static final double BEFORE_M = 30;
+    private static final double FORECAST_REACH_M = 2_000;
 
     private final Workings workings;
     private final GradientProfile profile;
@@ -49,9 +50,9 @@ final class BrakingMaker {
         targets.sort(java.util.Comparator.comparingDouble(Target::atM));
         List<BrakingRow> rows = new ArrayList<>();
         for (Target target : targets) {
-            double fromMps = approachMps(target);
-            if (fromMps > target.toMps() + LESS_MPS) {
-                rows.add(row(target, fromMps, rows.size() + 1));
+            Approach approach = approachTo(target);
+            if (approach.fromMps() > target.toMps() + LESS_MPS) {
+                rows.add(row(target, approach, rows.size() + 1));
             }
         }
         return rows;
@@ -103,38 +104,43 @@ final class BrakingMaker {
         return Math.min(workings.model().speedMaxMps(), limits.lowestMps(tailM, Math.max(0, atM - BEFORE_M)));
     }
 
-    private double approachMps(Target target) {
+    /**
+     * The speeds before a target.
+     *
+     * @param allowedMps greatest allowed by limits, engines and vehicles
+     * @param forecastMps greatest of the forecast over the last two kilometres
+     */
+    private record Approach(double allowedMps, double forecastMps) {
+
+        double fromMps() {
+            return Math.max(allowedMps, forecastMps);
+        }
+    }
+
+    private Approach approachTo(Target target) {
         double forecastMps = 0;
         for (int i = 0; i < workings.run().size(); i++) {
             double beforeM = target.atM() - workings.run().positionM(i);
-            if (beforeM > 0 && beforeM < 2_000) {
+            if (beforeM > 0 && beforeM < FORECAST_REACH_M) {
                 forecastMps = Math.max(forecastMps, workings.run().speedMps(i));
             }
         }
-        return Math.max(
-                approach(target.atM()), Math.min(forecastMps, workings.model().speedMaxMps()));
+        return new Approach(approach(target.atM()), Math.min(forecastMps, workings.model().speedMaxMps()));
     }
 
-    private BrakingRow row(Target target, double fromMps, int number) {
-        Application service = workings.model().service();
-        Application emergency = workings.model().emergency();
+    private BrakingRow row(Target target, Approach approach, int number) {
         String key = "b" + number + ".";
-        double onM = StoppingDistance.brakeOnM(
-                service, workings.model().body(), profile, target.atM(), fromMps, target.toMps());
+        double fromMps = approach.fromMps();
         List<Phrase> warnings = new ArrayList<>();
-        double bareM = Double.isNaN(onM) ? target.atM() : target.atM() - onM;
-        if (Double.isNaN(onM)) {
+        Distance service = distance(workings.model().service(), fromMps, target);
+        Distance emergency = distance(workings.model().emergency(), fromMps, target);
+        double wantedM = service.slows() ? margin * service.lengthM() : 0;
+        if (!service.slows()) {
             warnings.add(Phrase.of("braking.warning.not-enough"));
-        }
-        double brakeAtM = Math.max(0, target.atM() - margin * bareM);
-        if (target.atM() - margin * bareM < 0) {
+        } else if (wantedM > target.atM()) {
             warnings.add(Phrase.of("braking.warning.begins-before-path"));
         }
-        Term serviceTerm = workings.book().put(key + "service", figure(service, onM, fromMps, target, true));
-        Term emergencyTerm = workings.book().put(key + "emergency", figure(emergency, onM, fromMps, target, false));
-        double forecastMps = workings.run().endM() > brakeAtM
-                ? workings.run().at(Math.max(workings.run().startM(), brakeAtM)).speedMps()
-                : 0;
+        double brakeAtM = Math.max(0, target.atM() - wantedM);
         return new BrakingRow(
                 number,
                 target.kind(),
@@ -142,64 +148,76 @@ final class BrakingMaker {
                 workings.placeAt(target.atM()),
                 workings.speedOf(target.toMps(), target.atM()),
                 workings.placeAt(brakeAtM),
-                workings.book().put(key + "speed", speedFigure(fromMps, forecastMps, target.atM())),
-                serviceTerm,
-                emergencyTerm,
-                List.of(
-                        Phrase.of("braking.assumption.from", workings.speedOf(fromMps, target.atM())),
-                        Phrase.of("braking.assumption.forecast", workings.speedOf(forecastMps, target.atM()))),
+                workings.book().put(key + "speed", speedFigure(approach, target.atM())),
+                term(key + "service", service, fromMps, true),
+                term(key + "emergency", emergency, fromMps, false),
+                List.of(Phrase.of("braking.assumption.from", workings.speedOf(fromMps, target.atM()))),
                 warnings);
     }
 
-    private Figure speedFigure(double fromMps, double forecastMps, double atM) {
+    private Term term(String key, Distance distance, double fromMps, boolean withMargin) {
+        return distance.slows()
+                ? workings.book().put(key, figure(distance, fromMps, withMargin))
+                : Term.text("braking.unknown");
+    }
+
+    /** An application from where it must be decided; null parts where the brake does not bring the train down. */
+    private record Distance(Application application, double startM, Braking braking) {
+
+        boolean slows() {
+            return braking instanceof Braking.Slows;
+        }
+
+        double lengthM() {
+            return ((Braking.Slows) braking).distanceM();
+        }
+    }
+
+    private Distance distance(Application application, double fromMps, Target target) {
+        double onM = StoppingDistance.brakeOnM(
+                application, workings.model().brakingBody(), profile, target.atM(), fromMps, target.toMps());
+        double startM = Double.isNaN(onM) ? profile.startM() : onM;
+        return new Distance(
+                application,
+                startM,
+                StoppingDistance.forward(
+                        application, workings.model().brakingBody(), profile, startM, fromMps, target.toMps()));
+    }
+
+    private Figure speedFigure(Approach approach, double atM) {
         double toShown = workings.speeds().value(1, atM);
         Step step = new Step(
                 StepKind.FORMULA,
                 "braking.from-speed",
                 "max(allowed, forecast) * unit",
                 List.of(
-                        new Input("allowed", fromMps, "m/s", "route:limit"),
-                        new Input("forecast", Math.min(fromMps, forecastMps), "m/s", "run:speed"),
+                        new Input("allowed", approach.allowedMps(), "m/s", "route:limit"),
+                        new Input("forecast", approach.forecastMps(), "m/s", "run:speed"),
                         new Input("unit", toShown, workings.speeds().unit(atM) + " per m/s", "UNITS")),
-                Math.max(fromMps, Math.min(fromMps, forecastMps)) * toShown,
+                approach.fromMps() * toShown,
                 workings.speeds().unit(atM),
                 "SAFER");
         return Figure.of(List.of(step));
     }
 
     /** Returns the distance in yards with its parts; with the margin for a service application, bare for an emergency. */
-    private Figure figure(Application application, double onM, double fromMps, Target target, boolean withMargin) {
-        double startM = Double.isNaN(onM) ? target.atM() : onM;
-        Braking braking = StoppingDistance.forward(
-                application, workings.model().body(), profile, startM, fromMps, target.toMps());
-        double reactionM = application.reactionS() * fromMps;
-        double restM = braking instanceof Braking.Slows slows
-                ? slows.distanceM() - reactionM
-                : ((Braking.DoesNotSlow) braking).positionM();
+    private Figure figure(Distance distance, double fromMps, boolean withMargin) {
+        Braking.Slows slows = (Braking.Slows) distance.braking();
         List<Step> steps = new ArrayList<>();
-        steps.add(deceleration(application, fromMps, startM));
-        steps.add(new Step(
-                StepKind.FORMULA,
-                "braking.reaction",
-                "speed * reaction",
-                List.of(
-                        new Input("speed", fromMps, "m/s", "route:limit"),
-                        new Input("reaction", application.reactionS(), "s", "policy:" + Policy.REACTION_TIME)),
-                reactionM,
-                "m",
-                "KINEMATICS"));
-        double sumM = reactionM + restM;
+        steps.add(deceleration(distance.application(), fromMps, distance.startM()));
+        double sumM = slows.reactionM() + slows.buildUpM() + slows.fullM();
         steps.add(new Step(
                 StepKind.FORMULA,
                 "braking.sum",
-                "reactionM + brakedM",
+                "acting + building + braked",
                 List.of(
-                        new Input("reactionM", reactionM, "m", "step:braking.reaction"),
-                        new Input("brakedM", restM, "m", "integration:braking")),
+                        new Input("acting", slows.reactionM(), "m", "policy:" + Policy.REACTION_TIME),
+                        new Input("building", slows.buildUpM(), "m", "integration:build-up"),
+                        new Input("braked", slows.fullM(), "m", "integration:braking")),
                 sumM,
                 "m",
                 "INTEGRATION"));
-        double marginM = withMargin ? margin * sumM : sumM;
+        double shownM = withMargin ? margin * sumM : sumM;
         if (withMargin) {
             steps.add(new Step(
                     StepKind.MARGIN,
@@ -208,7 +226,7 @@ final class BrakingMaker {
                     List.of(
                             new Input("sum", sumM, "m", "step:braking.sum"),
                             new Input("margin", margin, "", "policy:" + Policy.BRAKING_MARGIN)),
-                    marginM,
+                    shownM,
                     "m",
                     "policy:" + Policy.BRAKING_MARGIN));
         }
@@ -218,9 +236,9 @@ final class BrakingMaker {
                 "braking.yards",
                 "distance / yard",
                 List.of(
-                        new Input("distance", marginM, "m", "step:" + before),
+                        new Input("distance", shownM, "m", "step:" + before),
                         new Input("yard", Units.metresFromYards(1), "m", "UNITS")),
-                marginM / Units.metresFromYards(1),
+                shownM / Units.metresFromYards(1),
                 "yd",
                 "UNITS"));
         return Figure.of(steps);
@@ -228,7 +246,7 @@ final class BrakingMaker {
 
     private Step deceleration(Application application, double fromMps, double atM) {
         double brakeN = application.force().forceN(fromMps);
-        double resistanceN = workings.model().body().resistance().forceN(fromMps);
+        double resistanceN = workings.model().brakingBody().resistance().forceN(fromMps);
         double gravityN = workings.model().body().massKg()
                 * Units.GRAVITY_MPS2
                 * profile.meanGradient(atM, workings.model().body().lengthM());
@@ -239,7 +257,7 @@ final class BrakingMaker {
                 "(brake + resistance + gravity) / inertia",
                 List.of(
                         new Input("brake", brakeN, "N", "F1"),
-                        new Input("resistance", resistanceN, "N", "DAVIS"),
+                        new Input("resistance", resistanceN, "N", "RESISTANCE"),
                         new Input("gravity", gravityN, "N", "route:gradient"),
                         new Input("inertia", inertiaKg, "kg", "formation:mass")),
                 (brakeN + resistanceN + gravityN) / inertiaKg,

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.crosshead.briefing.Policy;
+import org.crosshead.briefing.document.BrakingRow;
 import org.crosshead.briefing.document.BriefingDocument;
 import org.crosshead.briefing.document.Road;
 import org.crosshead.kernel.handling.RuleDriver;
@@ -57,16 +58,21 @@ public class BriefingBuilder {
             return document(inputs, papers, roads.make(null, null), null);
         }
         TrainModel model = new TrainModel(inputs);
-        RunOutcome outcome = Forecast.timed(model.request(), new RuleDriver(), new RuleFireman());
+        RunOutcome timed = Forecast.timed(model.request(), new RuleDriver(), new RuleFireman());
+        RunOutcome outcome = timed instanceof RunOutcome.Stalls
+                ? Forecast.unhurried(model.request(), new RuleDriver(), new RuleFireman())
+                : timed;
+        boolean needsMomentum = timed instanceof RunOutcome.Stalls && outcome instanceof RunOutcome.Arrives;
         Places places =
                 new Places(inputs.path(), units, inputs.content().dark(), inputs.policyValue(Policy.LANDMARK_REACH));
-        Workings workings = new Workings(inputs, model, outcome, places, new Speeds(places), new FigureBook());
+        Workings workings = new Workings(inputs, model, outcome, needsMomentum, places, new Speeds(places), new FigureBook());
         return document(inputs, papers, roads.make(model, outcome.run()), workings);
     }
 
     private BriefingDocument document(
             TrainInputs inputs, PapersMaker papers, Road road, @org.jspecify.annotations.Nullable Workings workings) {
         SummaryMaker summary = workings == null ? null : new SummaryMaker(workings, road);
+        List<BrakingRow> braking = workings == null ? List.of() : new BrakingMaker(workings).rows();
         TimesMaker times = workings == null ? null : new TimesMaker(workings);
         return new BriefingDocument(
                 BriefingDocument.SCHEMA,
@@ -78,8 +84,8 @@ public class BriefingBuilder {
                 summary == null ? List.of() : summary.today(),
                 summary == null ? List.of() : summary.keyFigures(),
                 road,
-                workings == null ? List.of() : new HandlingMaker(workings).rows(),
-                workings == null ? List.of() : new BrakingMaker(workings).rows(),
+                workings == null ? List.of() : new HandlingMaker(workings, braking).rows(),
+                braking,
                 times == null ? List.of() : times.times(),
                 times == null ? List.of() : times.supplies(),
                 papers.notes(),

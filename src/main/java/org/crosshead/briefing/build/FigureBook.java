@@ -61,8 +61,9 @@ final class FigureBook {
 
     private static Step water(Run run, int sample, int engine) {
         int at = Math.min(sample, Math.max(0, run.size() - 2));
-        double seconds = run.timeS(at + 1) - run.timeS(at);
-        double fed = run.tankUsedKg(at + 1, engine) - run.tankUsedKg(at, engine);
+        int next = Math.min(at + 1, run.size() - 1);
+        double seconds = run.timeS(next) - run.timeS(at);
+        double fed = run.tankUsedKg(next, engine) - run.tankUsedKg(at, engine);
         double steam = run.steamKgPerS(at, engine);
         return new Step(
                 StepKind.RUN,

@@ -1,8 +1,10 @@
 package org.crosshead.briefing.build;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.crosshead.briefing.document.BrakingRow;
 import org.crosshead.briefing.document.HandlingRow;
 import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Term;
@@ -20,44 +22,91 @@ import org.jspecify.annotations.Nullable;
 final class HandlingMaker {
 
     private static final double AT_ONCE_S = 12;
+    private static final double BRAKED_AGAIN_S = 45;
     private static final double TOLD_GRADIENT = 1.0 / 1_000;
     private static final double GRADIENT_LENGTH_M = 500;
 
     private final Workings workings;
+    private final List<BrakingRow> braking;
     private final Run run;
 
-    HandlingMaker(Workings workings) {
+    /**
+     * @param braking the braking points, so that the table never tells a later place than they do
+     */
+    HandlingMaker(Workings workings, List<BrakingRow> braking) {
         this.workings = workings;
+        this.braking = braking;
         this.run = workings.run();
     }
 
     List<HandlingRow> rows() {
+        List<Point> points = new ArrayList<>(points());
+        for (int held : HeldStretches.beginnings(run)) {
+            points.add(new Point(
+                    held, new Told("brake-hold", false, null, Phrase.of("action.brake-hold"), Cause.FALL_BEGINS)));
+        }
+        points.sort(Comparator.comparingInt(Point::sample));
         List<HandlingRow> rows = new ArrayList<>();
+        for (Point point : points) {
+            rows.add(row(rows.size() + 1, point.sample(), point.told()));
+        }
+        return rows;
+    }
+
+    /** A point before it is numbered. */
+    private record Point(int sample, Told told) {}
+
+    private List<Point> points() {
+        List<Point> points = new ArrayList<>();
         List<Change> changes = run.changes();
         @Nullable Handles before = null;
         boolean shut = false;
-        boolean braked = false;
+        double releasedS = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < changes.size(); i++) {
             Change change = changes.get(i);
-            if (isFollowedAtOnce(changes, i) || (isShut(change) && shut)) {
+            double timeS = run.timeS(sample(change));
+            if (change instanceof Change.BrakeReleased) {
+                releasedS = timeS;
+            }
+            boolean again = change instanceof Change.BrakeApplied && shut && timeS - releasedS < BRAKED_AGAIN_S;
+            if (again || isFollowedAtOnce(changes, i) || (isShut(change) && shut)) {
                 continue;
             }
-            if (change instanceof Change.BrakeApplied) {
-                if (braked) {
-                    continue;
-                }
-                braked = true;
-            } else if (change instanceof Change.HandlesSet) {
-                shut = isShut(change);
-                braked = braked && shut;
-            }
-            Optional<HandlingRow> row = row(change, before, rows.size() + 1);
-            row.ifPresent(rows::add);
+            told(change, before).ifPresent(told -> add(points, sample(change), told));
             if (change instanceof Change.HandlesSet set) {
+                shut = isShut(change);
                 before = set.handles();
             }
         }
-        return rows;
+        return points;
+    }
+
+    /** Adds a point; a brake is told no later than its braking point, and steam is shut before it. */
+    private void add(List<Point> points, int sample, Told told) {
+        int at = told.action().startsWith("brake-") ? noLater(sample) : sample;
+        for (int i = points.size() - 1; i >= 0 && points.get(i).sample() > at; i--) {
+            points.set(i, new Point(at, points.get(i).told()));
+        }
+        points.add(new Point(at, told));
+    }
+
+    private int noLater(int sample) {
+        double atM = run.positionM(sample);
+        int least = 0;
+        for (int i = sample; i > 0; i--) {
+            if (run.speedMps(i) <= 0) {
+                least = i;
+                break;
+            }
+        }
+        for (BrakingRow row : braking) {
+            if (row.targetPlace().positionM() > atM) {
+                double brakeAtM = row.brakeAt().positionM();
+                int earlier = brakeAtM >= run.startM() && brakeAtM < atM ? run.sampleAt(brakeAtM) : sample;
+                return Math.max(least, Math.min(sample, earlier));
+            }
+        }
+        return sample;
     }
 
     private static boolean isShut(Change change) {
@@ -85,29 +134,19 @@ final class HandlingMaker {
         return Math.min(change.sample(), run.size() - 1);
     }
 
-    private Optional<HandlingRow> row(Change change, @Nullable Handles before, int number) {
+    private Optional<Told> told(Change change, @Nullable Handles before) {
         if (change instanceof Change.HandlesSet set) {
-            return set.handles().cause() == Cause.STANDING
-                    ? Optional.empty()
-                    : Optional.of(driver(set, before, number));
+            return set.handles().cause() == Cause.STANDING ? Optional.empty() : Optional.of(driver(set, before));
         }
         if (change instanceof Change.BrakeApplied applied) {
             String action = applied.forStop() ? "brake-stop" : "brake-limit";
             Cause cause = applied.forStop() ? Cause.STOP_AHEAD : Cause.LIMIT_AHEAD;
-            return Optional.of(
-                    row(number, sample(change), new Told(action, false, null, Phrase.of("action." + action), cause)));
+            return Optional.of(new Told(action, false, null, Phrase.of("action." + action), cause));
         }
         if (change instanceof Change.TaskBegun task && task.engine() == 0 && isTold(task.stoking())) {
             String action = "fire-" + RoadMaker.lower(task.stoking().task());
-            return Optional.of(row(
-                    number,
-                    sample(change),
-                    new Told(
-                            action,
-                            true,
-                            null,
-                            Phrase.of("action." + action),
-                            task.stoking().cause())));
+            return Optional.of(new Told(
+                    action, true, null, Phrase.of("action." + action), task.stoking().cause()));
         }
         return Optional.empty();
     }
@@ -120,22 +159,12 @@ final class HandlingMaker {
     private record Told(
             String action, boolean forFireman, @Nullable Controls controls, Phrase words, Cause cause) {}
 
-    private HandlingRow driver(Change.HandlesSet set, @Nullable Handles before, int number) {
+    private static Told driver(Change.HandlesSet set, @Nullable Handles before) {
         Controls now = set.handles().controls();
         String action = action(set.handles(), before);
-        Term cutoff = Term.number(100 * now.cutoff(), "%");
-        Phrase words = Phrase.of("action." + action, cutoff, regulator(now));
-        return row(
-                number,
-                sample(set),
-                new Told(
-                        action,
-                        false,
-                        now,
-                        words,
-                        action.equals("cocks-shut")
-                                ? Cause.BEATS_COUNTED
-                                : set.handles().cause()));
+        Phrase words = Phrase.of("action." + action, Term.number(100 * now.cutoff(), "%"), regulator(now));
+        Cause cause = action.equals("cocks-shut") ? Cause.BEATS_COUNTED : set.handles().cause();
+        return new Told(action, false, now, words, cause);
     }
 
     private static Term regulator(Controls controls) {
@@ -208,18 +237,19 @@ final class HandlingMaker {
             case BOILER_LIMITS -> Phrase.of(kind, gradient, pressure);
             case BANK_BEGINS, BANK_AHEAD, SPEED_FALLS, SUMMIT_PASSED, FALL_BEGINS, RAIL_POOR ->
                 Phrase.of(kind, gradient);
-            case LIMIT_AHEAD, STOP_AHEAD -> Phrase.of(kind, ahead(sample, told.cause() == Cause.STOP_AHEAD));
+            case LIMIT_AHEAD, STOP_AHEAD ->
+                Phrase.of(kind, ahead(sample, told.cause() == Cause.STOP_AHEAD && !told.forFireman()));
             default -> Phrase.of(kind, pressure);
         };
     }
 
-    /** Returns the next place where the train stands or is slowest, as the thing that is shut off or braked for. */
+    /** Returns the next thing to be braked for, or the next stop, as the thing that steam is shut for. */
     private Term ahead(int sample, boolean stop) {
-        for (int i = sample + 1; i + 1 < run.size(); i++) {
-            boolean stands = run.speedMps(i) <= 0;
-            boolean slowest = !stop && run.brakeN(i - 1) > 0 && run.brakeN(i) <= 0 && run.speedMps(i) > 0;
-            if (stands || slowest) {
-                return workings.place(run.positionM(i));
+        double atM = run.positionM(sample);
+        for (BrakingRow row : braking) {
+            boolean stops = row.target().equals("stop");
+            if (row.targetPlace().positionM() > atM + 1 && (stops || !stop)) {
+                return Term.place(row.targetPlace());
             }
         }
         return workings.place(run.endM());

@@ -1,5 +1,6 @@
 package org.crosshead.briefing.build;
 
+import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -21,6 +22,7 @@ import org.crosshead.route.Restriction;
 import org.crosshead.route.Restrictions;
 import org.crosshead.route.RouteRevision;
 import org.crosshead.route.Routes;
+import org.crosshead.stock.BrakeKind;
 import org.crosshead.stock.ClassRevision;
 import org.crosshead.stock.EngineFigures;
 import org.crosshead.stock.EngineRevision;
@@ -48,6 +50,8 @@ class InputsReader {
     /** Restrictions that begin or end so close to the train count as well. */
     private static final Duration RESTRICTION_REACH = Duration.ofHours(2);
 
+    private static final double CALLS_APART_M = 2;
+
     private final Routes routes;
     private final Restrictions restrictions;
     private final LocomotiveClasses classes;
@@ -57,6 +61,7 @@ class InputsReader {
     private final People people;
     private final Policy policy;
     private final ZoneId zone;
+    private final Clock clock;
 
     InputsReader(
             Routes routes,
@@ -67,7 +72,8 @@ class InputsReader {
             Formations formations,
             People people,
             Policy policy,
-            ZoneId zone) {
+            ZoneId zone,
+            Clock clock) {
         this.routes = routes;
         this.restrictions = restrictions;
         this.classes = classes;
@@ -77,6 +83,7 @@ class InputsReader {
         this.people = people;
         this.policy = policy;
         this.zone = zone;
+        this.clock = clock;
     }
 
     TrainInputs read(Train train) {
@@ -90,7 +97,9 @@ class InputsReader {
         for (EngineTurn turn : content.engines()) {
             atTrain.add(engine(turn, missing, revisions));
         }
-        Consist consist = consist(content, missing, revisions);
+        BrakeKind engineWorks = atTrain.get(0).ofClass().content().trainBrake();
+        Consist consist = consist(content, engineWorks, missing, revisions);
+        reversalsAndCalls(content, path, missing);
         return new TrainInputs(
                 train,
                 path,
@@ -122,7 +131,13 @@ class InputsReader {
                         restrictions
                                 .inForce(code, first.minus(RESTRICTION_REACH), last.plus(RESTRICTION_REACH))
                                 .stream())
+                .filter(restriction -> !isWithdrawn(restriction))
                 .toList();
+    }
+
+    private boolean isWithdrawn(Restriction restriction) {
+        Instant withdrawnAt = restriction.withdrawnAt();
+        return withdrawnAt != null && !withdrawnAt.isAfter(clock.instant());
     }
 
     private PathGeometry path(TrainDraft content, List<Restriction> inForce, Map<String, Long> revisions) {
@@ -149,7 +164,29 @@ class InputsReader {
                 turn, engine, ofClass, figures instanceof EngineFigures.Resolved resolved ? resolved : null);
     }
 
-    private @Nullable Consist consist(TrainDraft content, List<Phrase> missing, Map<String, Long> revisions) {
+    /** Nothing is computed over a reversal at which the train does not stop, or with two calls at one place. */
+    private static void reversalsAndCalls(TrainDraft content, PathGeometry path, List<Phrase> missing) {
+        double beforeM = Double.NEGATIVE_INFINITY;
+        List<Double> stops = new ArrayList<>();
+        for (TrainDraft.Call call : content.calls()) {
+            double atM = path.pathM(call.legNumber(), call.atMeasure());
+            if (atM < beforeM + CALLS_APART_M) {
+                missing.add(Phrase.of("missing.calls-apart", Term.text(call.place())));
+            }
+            beforeM = atM;
+            if (call.stops()) {
+                stops.add(atM);
+            }
+        }
+        for (double reversalM : path.reversalsM()) {
+            if (stops.stream().noneMatch(stop -> Math.abs(stop - reversalM) < CALLS_APART_M)) {
+                missing.add(Phrase.of("missing.reversal-stop", Term.text(path.at(reversalM).measureText())));
+            }
+        }
+    }
+
+    private @Nullable Consist consist(
+            TrainDraft content, BrakeKind engineWorks, List<Phrase> missing, Map<String, Long> revisions) {
         String code = content.formationCode();
         if (code == null) {
             return null;
@@ -163,7 +200,7 @@ class InputsReader {
             revisions.put("vehicle:" + item.vehicleKindCode(), kind.id());
         }
         FormationFigures figures =
-                StockModel.formation(formation.content(), used, StockModel.trainBrake(formation.content(), used));
+                StockModel.formation(formation.content(), used, engineWorks);
         if (figures instanceof FormationFigures.Missing lacking) {
             lacking.missing().forEach(figure -> missing.add(lack("vehicle", figure)));
         }

@@ -6,7 +6,8 @@ import java.util.Locale;
 import java.util.Map;
 import org.crosshead.briefing.document.Road;
 import org.crosshead.kernel.motion.Run;
-import org.crosshead.kernel.standing.Restart;
+import org.crosshead.kernel.resistance.CurveResistance;
+import org.crosshead.kernel.track.Curves.CurveDrag;
 import org.crosshead.kernel.track.Track;
 import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
 import org.crosshead.kernel.traction.RailState;
@@ -123,15 +124,14 @@ final class RoadMaker {
         RailState rail = inputs.content().rail();
         double pullN = model.startingPullN(rail);
         double sandedN = model.startingPullN(RailState.SANDED);
+        CurveDrag drag = track.curves().drag(CurveResistance::perMassN);
         List<Road.Band> bands = new ArrayList<>();
         for (double atM = 0; atM < path.lengthM(); atM += BAND_STEP_M) {
             double gradient = track.gradients().meanGradient(atM, model.body().lengthM());
-            double radiusM = track.curves().radiusAt(atM);
+            double needN = StartingPull.neededN(model.body(), gradient, drag.mean(atM, model.body().lengthM()));
             RailState here = model.request().road().railAt(atM);
             double pullHereN = here == rail ? pullN : model.startingPullN(here);
-            String kind = kind(
-                    Restart.balance(model.body(), gradient, radiusM, pullHereN).starts(),
-                    Restart.balance(model.body(), gradient, radiusM, sandedN).starts());
+            String kind = kind(pullHereN > needN, sandedN > needN);
             double toM = Math.min(path.lengthM(), atM + BAND_STEP_M);
             int last = bands.size() - 1;
             if (last >= 0 && bands.get(last).kind().equals(kind)) {

@@ -16,7 +16,6 @@ import org.crosshead.kernel.handling.RuleDriver;
 import org.crosshead.kernel.handling.RuleFireman;
 import org.crosshead.kernel.motion.Run;
 import org.crosshead.kernel.motion.RunOutcome;
-import org.crosshead.kernel.resistance.TrainBody;
 import org.crosshead.kernel.track.GradientProfile;
 import org.crosshead.kernel.traction.LimitedBy;
 import org.crosshead.kernel.units.Units;
@@ -38,7 +37,7 @@ final class SummaryMaker {
     }
 
     List<Phrase> today() {
-        List<Phrase> today = new ArrayList<>();
+        List<Phrase> today = new ArrayList<>(new Warnings(workings).found());
         if (workings.outcome() instanceof RunOutcome.Stalls stalls) {
             today.add(stall(stalls));
         } else if (workings.outcome() instanceof RunOutcome.NotHeld notHeld) {
@@ -67,6 +66,9 @@ final class SummaryMaker {
         LoadLimit limit = LoadLimit.of(workings.model().request(), new RuleDriver(), new RuleFireman());
         double loadTons = Math.floor(Units.longTonsFromKg(limit.greatestLoadKg()) / 5) * 5;
         Term load = workings.book().put("limit.load", searched("limit.load", loadTons, "tons", stalls.run()));
+        if (Double.isInfinite(limit.assistanceN())) {
+            return Phrase.of("today.stalls-no-help", workings.place(stalls.positionM()), load);
+        }
         double helpN = Math.max(limit.assistanceN(), tooMuchN(stalls, limit));
         double helpTons = Math.ceil(helpN / Units.newtonsFromLongTonsForce(1) * 10) / 10;
         Term help = workings.book().put("limit.help", searched("limit.help", helpTons, "tons of pull", stalls.run()));
@@ -154,7 +156,7 @@ final class SummaryMaker {
         if (consist != null) {
             figures.add(new KeyFigure("load", load(consist), loadFurther(consist)));
         }
-        figures.add(new KeyFigure("load-limit", loadLimit(), List.of(Phrase.of("key-figure.load-limit.further"))));
+        figures.add(new RestartLoad(workings).figure());
         figures.add(water());
         figures.add(pressure());
         return figures;
@@ -195,61 +197,26 @@ final class SummaryMaker {
         return further;
     }
 
-    /** The load that these engines can start again on the steepest stretch of a train's length. */
-    private Term loadLimit() {
-        TrainBody body = workings.model().body();
-        FormationFigures.Resolved consist = workings.model().consist();
-        GradientProfile profile = workings.model().request().road().track().gradients();
-        double startM = workings.run().startM();
-        double gradient = Math.max(
-                0,
-                profile.steepestOver(body.lengthM(), Math.max(startM, 0), profile.endM())
-                        .gradient());
-        double loadKg = consist == null ? 0 : consist.massKg();
-        double engineKg = body.massKg() - loadKg;
-        double startingLoad =
-                consist == null ? 0 : consist.resistance(TrainModel::resistance).startingN();
-        double startingEngine = body.resistance().startingN() - startingLoad;
-        double perKg = loadKg > 0 ? startingLoad / loadKg : 0.0785;
-        double pullN =
-                workings.model().startingPullN(workings.inputs().content().rail());
-        double tonKg = Units.kgFromLongTons(1);
-        double result = (pullN - startingEngine - engineKg * Units.GRAVITY_MPS2 * gradient)
-                / (perKg + Units.GRAVITY_MPS2 * gradient)
-                / tonKg;
-        Step step = new Step(
-                StepKind.FORMULA,
-                "load.restart",
-                "(pull - enginestart - engine * g * slope) / (start + g * slope) / ton",
-                List.of(
-                        new Input("pull", pullN, "N", "engine:starting-pull"),
-                        new Input("enginestart", startingEngine, "N", "HENDERSON"),
-                        new Input("engine", engineKg, "kg", "class:mass"),
-                        new Input("g", Units.GRAVITY_MPS2, "m/s2", "UNITS"),
-                        new Input("slope", gradient, "", "route:gradient"),
-                        new Input("start", perKg, "N/kg", "HENDERSON"),
-                        new Input("ton", tonKg, "kg", "UNITS")),
-                result,
-                "tons",
-                "BALANCE");
-        Step down = new Step(
-                StepKind.MARGIN,
-                "load.rounded-down",
-                "floor(load / five) * five",
-                List.of(
-                        new Input("load", result, "tons", "step:load.restart"),
-                        new Input("five", 5, "tons", "policy:load-step")),
-                Math.floor(result / 5) * 5,
-                "tons",
-                "policy:load-step");
-        return workings.book().put("load-limit", Figure.of(List.of(step, down)));
-    }
-
     private KeyFigure water() {
         Run run = workings.run();
         int least = run.lowestTankWater(0);
-        double gallons = Units.gallonsFromKg(run.tankWaterKg(least, 0));
-        Term term = workings.book().fromBoiler("tank.least", gallons, "gal", run, least, 0);
+        double gallonKg = Units.kgFromGallons(1);
+        double startKg = run.tankWaterKg(0, 0);
+        double usedKg = run.tankUsedKg(least, 0);
+        double takenKg = run.tankWaterKg(least, 0) - startKg + usedKg;
+        Step step = new Step(
+                StepKind.FORMULA,
+                "tank.least",
+                "(start - used + taken) / gallon",
+                List.of(
+                        new Input("start", startKg, "kg", "train:tank"),
+                        new Input("used", usedKg, "kg", "run:fed"),
+                        new Input("taken", takenKg, "kg", "run:supplies"),
+                        new Input("gallon", gallonKg, "kg", "UNITS")),
+                (startKg - usedKg + takenKg) / gallonKg,
+                "gal",
+                "ARITHMETIC");
+        Term term = workings.book().put("tank.least", Figure.of(List.of(step)));
         return new KeyFigure("tank", term, List.of(Phrase.of("key-figure.at", workings.place(run.positionM(least)))));
     }
 

@@ -13,6 +13,7 @@ import org.crosshead.kernel.figure.Input;
 import org.crosshead.kernel.figure.Step;
 import org.crosshead.kernel.figure.StepKind;
 import org.crosshead.kernel.motion.CallTime;
+import org.crosshead.kernel.motion.EngineAtWork;
 import org.crosshead.kernel.motion.Run;
 import org.crosshead.kernel.units.Units;
 import org.crosshead.working.TrainDraft;
@@ -98,7 +99,8 @@ final class TimesMaker {
             for (int i = 0; i < calls.size(); i++) {
                 boolean shown = i == 0 || i == calls.size() - 1 || calls.get(i).takesWater();
                 Optional<CallTime> time = forecast(i);
-                if (!shown || time.isEmpty()) {
+                double atM = workings.model().request().calls().get(i).positionM();
+                if (!shown || time.isEmpty() || !isThere(engine, atM)) {
                     continue;
                 }
                 int before = sampleAt(time.get().arrivalS());
@@ -115,6 +117,12 @@ final class TimesMaker {
             }
         }
         return rows;
+    }
+
+    /** Returns true where an engine works, its last place included. */
+    private boolean isThere(int engine, double atM) {
+        EngineAtWork atWork = workings.model().request().train().engines().get(engine);
+        return atWork.worksAt(atM) || atM == atWork.assistance().toM();
     }
 
     /** A call at which supplies are told, for one engine. */

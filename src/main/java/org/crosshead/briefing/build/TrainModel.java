@@ -29,6 +29,7 @@ import org.crosshead.kernel.resistance.ResistanceFamily;
 import org.crosshead.kernel.resistance.ResistanceFormulas;
 import org.crosshead.kernel.resistance.RunningResistance;
 import org.crosshead.kernel.resistance.TrainBody;
+import org.crosshead.kernel.track.SpeedLimits;
 import org.crosshead.kernel.track.Track;
 import org.crosshead.kernel.traction.Adhesion;
 import org.crosshead.kernel.traction.Engine;
@@ -88,7 +89,7 @@ final class TrainModel {
         if (request != null) {
             return request;
         }
-        Track track = inputs.path().track(speedMaxMps());
+        Track track = track();
         MakeUp makeUp = new MakeUp(body, trailing(), work(), service());
         return new RunRequest(
                 new RunRoad(track, inputs.content().rail(), poorRail()),
@@ -114,19 +115,57 @@ final class TrainModel {
     }
 
     Application service() {
-        return ServiceBrakes.service(brake, inputs.policyValue(Policy.REACTION_TIME));
+        double share = inputs.policyValue(Policy.SERVICE_SHARE) / ServiceBrakes.SERVICE_SHARE;
+        CastIronBlocks blocks = brake.blocks();
+        ContinuousBrake shared = new ContinuousBrake(
+                brake.means(),
+                brake.timing(),
+                brake.lengthM(),
+                new CastIronBlocks(share * blocks.blockForceN(), blocks.frictionShare(), blocks.railForceN()));
+        return ServiceBrakes.service(shared, inputs.policyValue(Policy.REACTION_TIME));
     }
 
     Application emergency() {
         return ServiceBrakes.emergency(brake, inputs.policyValue(Policy.REACTION_TIME));
     }
 
-    /** Returns the least of the greatest speeds of engines and kind of train. */
+    /** The path with the greatest speeds of assisting engines as limits where they work. */
+    private Track track() {
+        Track road = inputs.path().track(speedMaxMps());
+        List<SpeedLimits.Length> lengths = new ArrayList<>(road.limits().lengths());
+        for (int i = 0; i < engines.size(); i++) {
+            EngineAtTrain at = inputs.engines().get(i);
+            if (!isWhole(at.turn())) {
+                Assistance range = assistance(at);
+                double toM = Math.min(inputs.path().lengthM(), range.toM());
+                lengths.add(new SpeedLimits.Length(
+                        range.fromM(), toM, engines.get(i).parameters().speedMaxMps()));
+            }
+        }
+        return new Track(
+                road.gradients(),
+                road.curves(),
+                SpeedLimits.of(inputs.path().lengthM(), speedMaxMps(), lengths));
+    }
+
+    /** Returns the train as it counts for braking: with the low side of its resistance. */
+    TrainBody brakingBody() {
+        return new TrainBody(
+                body.massKg(),
+                body.rotatingShare(),
+                body.lengthM(),
+                body.resistance().times(MakeUp.RESISTANCE_CREDITED));
+    }
+
+    /** Returns the least of the greatest speeds of the engines that work throughout, the vehicles and the kind of train. */
     double speedMaxMps() {
-        double engine = engines.stream()
-                .mapToDouble(each -> each.parameters().speedMaxMps())
-                .min()
-                .orElseThrow();
+        double engine = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < engines.size(); i++) {
+            if (isWhole(inputs.engines().get(i).turn())) {
+                engine = Math.min(engine, engines.get(i).parameters().speedMaxMps());
+            }
+        }
+        engine = Math.min(engine, VehicleSpeeds.leastMps(inputs.consist()));
         return inputs.content().kind() == TrainKind.UNFITTED_GOODS
                 ? Math.min(engine, Units.mpsFromMph(SPEED_UNFITTED_MPH))
                 : engine;
@@ -258,7 +297,7 @@ final class TrainModel {
         double engineKg = resolved(inputs.engines().get(0)).massKg();
         double railShare = Math.min(
                 CastIronBlocks.RAIL_SHARE, Adhesion.coefficient(inputs.content().rail(), 0));
-        double friction = inputs.content().rail() == RailState.DRY ? 1 : CastIronBlocks.WET_OR_HOT;
+        double friction = CastIronBlocks.WET_OR_HOT;
         double blockN = own.engineBlockForceN() + own.tenderBlockForceN();
         double brakedKg = blockN > 0 ? engineKg : 0;
         boolean onTrain = false;
@@ -282,6 +321,15 @@ final class TrainModel {
                 timing,
                 lengthM,
                 new CastIronBlocks(blockN, friction, railShare * brakedKg * Units.GRAVITY_MPS2));
+    }
+
+    /** The lowest adhesion at rest that the train meets on its path. */
+    private double worstAdhesion() {
+        double worst = Adhesion.coefficient(inputs.content().rail(), 0);
+        for (RailStretch stretch : poorRail()) {
+            worst = Math.min(worst, Adhesion.coefficient(stretch.state(), 0));
+        }
+        return worst;
     }
 
     private static Means means(EngineFigures.EngineBrake own, boolean onTrain) {

@@ -11,9 +11,16 @@ import org.crosshead.kernel.motion.RunOutcome;
  * What all parts of a briefing are made from once everything is known.
  *
  * @param outcome what comes of the forecast
+ * @param needsMomentum true where the booked times are too slow to rush a bank, so that the forecast runs faster than booked
  */
 record Workings(
-        TrainInputs inputs, TrainModel model, RunOutcome outcome, Places places, Speeds speeds, FigureBook book) {
+        TrainInputs inputs,
+        TrainModel model,
+        RunOutcome outcome,
+        boolean needsMomentum,
+        Places places,
+        Speeds speeds,
+        FigureBook book) {
 
     Run run() {
         return outcome.run();

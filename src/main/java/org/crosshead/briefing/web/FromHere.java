@@ -25,6 +25,12 @@ public record FromHere(
 
     private static final double HERE_M = 1;
 
+    /** Returns true where the next braking point lies behind already. */
+    public boolean brakesNow() {
+        return braking != null && braking.brakeAt().positionM() < positionM;
+    }
+
+
     static FromHere at(BriefingDocument document, double positionM) {
         return new FromHere(
                 positionM,
@@ -37,7 +43,7 @@ public record FromHere(
                         .filter(row -> row.targetPlace().positionM() >= positionM)
                         .findFirst()),
                 first(document.braking().stream()
-                        .filter(row -> row.brakeAt().positionM() >= positionM)
+                        .filter(row -> row.targetPlace().positionM() > positionM)
                         .findFirst()),
                 first(supplies(document).stream()
                         .filter(row -> row.place().positionM() > positionM)

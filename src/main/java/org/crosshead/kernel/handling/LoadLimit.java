@@ -11,7 +11,7 @@ import org.crosshead.kernel.motion.RunRequest;
  * this load needs.
  *
  * @param greatestLoadKg trailing mass, rounded down to the search's step; 0 if even the engine alone stalls
- * @param assistanceN steady pull from outside, rounded up to the search's step
+ * @param assistanceN steady pull from outside from end to end, rounded up to the search's step; infinite if none is found
  */
 public record LoadLimit(double greatestLoadKg, double assistanceN) {
 
@@ -40,6 +40,9 @@ public record LoadLimit(double greatestLoadKg, double assistanceN) {
     }
 
     private static double leastHelpN(RunRequest request, Driver driver, Fireman fireman) {
+        if (!arrives(request, 1, MOST_HELP_N, driver, fireman)) {
+            return Double.POSITIVE_INFINITY;
+        }
         double low = 0;
         double high = MOST_HELP_N;
         for (int i = 0; i < ROUNDS + 1; i++) {
@@ -55,6 +58,6 @@ public record LoadLimit(double greatestLoadKg, double assistanceN) {
 
     private static boolean arrives(RunRequest request, double share, double helpN, Driver driver, Fireman fireman) {
         RunRequest tried = request.withTrailing(share).withHelp(helpN);
-        return !(Forecast.unhurried(tried, driver, fireman) instanceof RunOutcome.Stalls);
+        return Forecast.unhurried(tried, driver, fireman) instanceof RunOutcome.Arrives;
     }
 }

@@ -163,7 +163,7 @@ public final class RuleDriver implements Driver {
         double allowed = steamAllowed(moment);
         boolean wide = moment.handles().controls().regulator() >= 1;
         if (!mustKeepMoving && steam(moment, chosen) > (wide ? KEPT_SHARE : TAKEN_SHARE) * allowed) {
-            return new Wish(gentle, Cause.BOILER_LIMITS);
+            return new Wish(gentle, wide ? Cause.BOILER_LIMITS : Cause.LEAST_CUTOFF_REACHED);
         }
         for (double notch : NOTCHES) {
             if (notch <= least || notch >= full) {

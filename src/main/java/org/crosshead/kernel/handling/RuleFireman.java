@@ -31,6 +31,14 @@ public final class RuleFireman implements Fireman {
     private static final double PRESSURE_AIM = 0.97;
     private static final double PRESSURE_GAIN = 4;
     private static final double BANKED_SHARE = 0.05;
+    /** Glass that should be left at a summit: about half. */
+    private static final double SUMMIT_GLASS = 0.5;
+
+    /** Above this cold feed takes up what the safety valves would blow off. */
+    private static final double BLOWING_SHARE = 0.975;
+
+    private static final double STEAM_HEAT_J = 2.7e6;
+    private static final double BOILING_HEAT_J = 0.78e6;
     private static final double LOW_PRESSURE = 0.75;
     /** Heat that cold feed takes to boil, as a share of what makes it steam. */
     private static final double FEED_HEAT_SHARE = 0.28;
@@ -61,10 +69,10 @@ public final class RuleFireman implements Fireman {
         if (glass < (here > BANK ? VERY_LOW_GLASS : LOW_GLASS)) {
             task = Task.FILL_UP;
             cause = Cause.LEVEL_LOW;
-        } else if (here > BANK) {
+        } else if (here > BANK && !shut) {
             task = Task.HOLD_FEED;
             cause = Cause.BANK_BEGINS;
-        } else if (moment.gradient(AHEAD_FROM_M, AHEAD_LENGTH_M) > BANK) {
+        } else if ((here > BANK || moment.gradient(AHEAD_FROM_M, AHEAD_LENGTH_M) > BANK) && !(shut && glass >= FULL_GLASS)) {
             task = Task.BUILD_UP;
             cause = Cause.BANK_AHEAD;
         } else if (shut && glass < FULL_GLASS) {
@@ -93,7 +101,11 @@ public final class RuleFireman implements Fireman {
         double glass = glass(moment, engine);
         double wantedFeed = steam + (level - glass) * waterRangeKg(worked) / LEVEL_TIME_S;
         double feed = share < LOW_PRESSURE && glass > LOW_GLASS ? EASED_FEED * Math.min(steam, wantedFeed) : wantedFeed;
-        double heating = FEED_HEAT_SHARE * Math.max(0, feed - steam);
+        if (share > BLOWING_SHARE && glass < FULL_GLASS) {
+            double surplusW = state.fireW() - steam * STEAM_HEAT_J;
+            feed = Math.max(feed, steam + surplusW / BOILING_HEAT_J);
+        }
+        double heating = share > BLOWING_SHARE ? 0 : FEED_HEAT_SHARE * Math.max(0, feed - steam);
         double aim = Math.max(BANKED_SHARE * most, base + heating + most * PRESSURE_GAIN * (PRESSURE_AIM - share));
         double fire = Math.min(most, aim);
         return switch (task) {
@@ -105,7 +117,7 @@ public final class RuleFireman implements Fireman {
             case HOLD_FEED ->
                 new Firing(
                         coal(worked, state, share < 1 ? Math.max(fire, 0.95 * most) : fire),
-                        clamp((glass > LOW_GLASS ? EASED_FEED : 1) * steam, most));
+                        clamp((glass > SUMMIT_GLASS ? EASED_FEED : 1) * steam, most));
             case FILL_UP ->
                 new Firing(
                         coal(worked, state, Math.min(fire, 0.6 * most)), clamp(feed, share > 0.7 ? most : 0.5 * most));

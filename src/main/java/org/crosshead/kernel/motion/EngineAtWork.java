@@ -1,7 +1,9 @@
 package org.crosshead.kernel.motion;
 
+import org.crosshead.kernel.traction.Controls;
 import org.crosshead.kernel.traction.Engine;
 import org.crosshead.kernel.traction.EngineState;
+import org.crosshead.kernel.traction.LocomotiveParameters;
 
 /**
  * One engine of a run.
@@ -16,7 +18,15 @@ public record EngineAtWork(Engine engine, EngineState start, Supply supply, Assi
         return new EngineAtWork(engine, start, supply, Assistance.THROUGHOUT);
     }
 
-    boolean worksAt(double positionM) {
+    /** Returns these handles as this engine can follow them: its cutoff not below its own least nor above its full gear. */
+    Controls handles(Controls controls) {
+        LocomotiveParameters.ValveGear gear = engine.parameters().valveGear();
+        double cutoff = Math.max(gear.cutoffLeast(), Math.min(gear.cutoffFull(), controls.cutoff()));
+        return cutoff == controls.cutoff() ? controls : new Controls(controls.regulator(), cutoff);
+    }
+
+    /** Returns true where this engine works. */
+    public boolean worksAt(double positionM) {
         return positionM >= assistance.fromM() && positionM < assistance.toM();
     }
 }

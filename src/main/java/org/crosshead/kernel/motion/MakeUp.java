@@ -17,6 +17,12 @@ import org.crosshead.kernel.units.Check;
 public record MakeUp(
         TrainBody body, TrailingLoad trailing, List<EngineAtWork> engines, Application service, double helpN) {
 
+    /**
+     * Share of running resistance that is counted on where a train must slow or stop. Published resistances differ by a half, and
+     * those of this project are on the high side for loads; the low side is the safe one here. An estimate.
+     */
+    public static final double RESISTANCE_CREDITED = 0.5;
+
     public MakeUp(TrainBody body, TrailingLoad trailing, List<EngineAtWork> engines, Application service) {
         this(body, trailing, engines, service, 0);
     }

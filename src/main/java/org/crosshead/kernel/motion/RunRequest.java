@@ -41,10 +41,13 @@ public record RunRequest(RunRoad road, MakeUp train, List<Call> calls, RunPolicy
         return new RunRequest(road, train.withHelp(helpN), calls, policy);
     }
 
-    /** Returns the least of the greatest speeds of train and engines. */
+    /** Returns the least of the greatest speeds of the train and of the engines that work from end to end. */
     double speedMaxMps() {
         double least = policy.speedMaxMps();
         for (EngineAtWork engine : train.engines()) {
+            if (!engine.assistance().equals(Assistance.THROUGHOUT)) {
+                continue;
+            }
             LocomotiveParameters parameters = engine.engine().parameters();
             least = Math.min(least, parameters.speedMaxMps());
         }

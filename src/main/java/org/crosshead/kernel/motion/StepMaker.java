@@ -92,7 +92,9 @@ final class StepMaker {
         }
         if (call.standing().takesWater()) {
             for (int i = 0; i < engines.size(); i++) {
-                state.tankWaterKg[i] = engines.get(i).supply().tankFullKg();
+                if (engines.get(i).worksAt(state.positionM)) {
+                    state.tankWaterKg[i] = engines.get(i).supply().tankFullKg();
+                }
             }
         }
         recorder.add(new CallTime(atCall, arrivalS, departureS));
@@ -207,7 +209,7 @@ final class StepMaker {
             forces.steamKgPerS(i, 0, engines.size());
             if (engines.get(i).worksAt(state.positionM)) {
                 Controls controls = state.handles.controls();
-                Pull pull = view.pull(i, controls, speedMps);
+                Pull pull = view.pull(i, engines.get(i).handles(controls), speedMps);
                 forces.pullN += pull.forceN();
                 forces.steamKgPerS(i, pull.steamKgPerS(), engines.size());
                 if (i == 0 && controls.regulator() > 0) {
