@@ -64,16 +64,15 @@ public class People {
 
     /** Nobody gives posts to themselves, and only an administrator makes one. */
     private void refuseOwnPosts(PersonDraft draft, Optional<PersonStore.Row> before) {
-        List<PersonDraft.PostHeld> held = before.flatMap(row -> store.find(row.id()))
-                .map(Person::posts)
-                .orElse(List.of());
+        List<PersonDraft.PostHeld> held =
+                before.flatMap(row -> store.find(row.id())).map(Person::posts).orElse(List.of());
         CurrentActor.Actor acting = actor.get();
         boolean own = before.isPresent() && Long.valueOf(before.get().id()).equals(acting.personId());
         if (own && !Set.copyOf(held).equals(Set.copyOf(draft.posts()))) {
             throw new PersonRefusedException(List.of(PersonProblem.refused("posts", "own-posts")));
         }
-        boolean makesAdministrator = draft.posts().stream()
-                .anyMatch(post -> post.post() == Post.ADMINISTRATOR && !held.contains(post));
+        boolean makesAdministrator =
+                draft.posts().stream().anyMatch(post -> post.post() == Post.ADMINISTRATOR && !held.contains(post));
         boolean person = acting.accountId() != null;
         if (person && makesAdministrator && !acting.holds(Post.ADMINISTRATOR.name())) {
             throw new PersonRefusedException(List.of(PersonProblem.refused("posts", "administrator-only")));

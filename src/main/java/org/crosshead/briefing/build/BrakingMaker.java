@@ -125,7 +125,8 @@ final class BrakingMaker {
                 forecastMps = Math.max(forecastMps, workings.run().speedMps(i));
             }
         }
-        return new Approach(approach(target.atM()), Math.min(forecastMps, workings.model().speedMaxMps()));
+        return new Approach(
+                approach(target.atM()), Math.min(forecastMps, workings.model().speedMaxMps()));
     }
 
     private BrakingRow row(Target target, Approach approach, int number) {

@@ -146,7 +146,11 @@ final class HandlingMaker {
         if (change instanceof Change.TaskBegun task && task.engine() == 0 && isTold(task.stoking())) {
             String action = "fire-" + RoadMaker.lower(task.stoking().task());
             return Optional.of(new Told(
-                    action, true, null, Phrase.of("action." + action), task.stoking().cause()));
+                    action,
+                    true,
+                    null,
+                    Phrase.of("action." + action),
+                    task.stoking().cause()));
         }
         return Optional.empty();
     }
@@ -163,7 +167,9 @@ final class HandlingMaker {
         Controls now = set.handles().controls();
         String action = action(set.handles(), before);
         Phrase words = Phrase.of("action." + action, Term.number(100 * now.cutoff(), "%"), regulator(now));
-        Cause cause = action.equals("cocks-shut") ? Cause.BEATS_COUNTED : set.handles().cause();
+        Cause cause = action.equals("cocks-shut")
+                ? Cause.BEATS_COUNTED
+                : set.handles().cause();
         return new Told(action, false, now, words, cause);
     }
 

@@ -180,7 +180,8 @@ class InputsReader {
         }
         for (double reversalM : path.reversalsM()) {
             if (stops.stream().noneMatch(stop -> Math.abs(stop - reversalM) < CALLS_APART_M)) {
-                missing.add(Phrase.of("missing.reversal-stop", Term.text(path.at(reversalM).measureText())));
+                missing.add(Phrase.of(
+                        "missing.reversal-stop", Term.text(path.at(reversalM).measureText())));
             }
         }
     }
@@ -199,8 +200,7 @@ class InputsReader {
             used.put(item.vehicleKindCode(), kind);
             revisions.put("vehicle:" + item.vehicleKindCode(), kind.id());
         }
-        FormationFigures figures =
-                StockModel.formation(formation.content(), used, engineWorks);
+        FormationFigures figures = StockModel.formation(formation.content(), used, engineWorks);
         if (figures instanceof FormationFigures.Missing lacking) {
             lacking.missing().forEach(figure -> missing.add(lack("vehicle", figure)));
         }

@@ -32,9 +32,8 @@ final class RestartLoad {
         TrainBody body = workings.model().body();
         FormationFigures.Resolved consist = workings.model().consist();
         double loadKg = consist == null ? 0 : consist.massKg();
-        double loadN = consist == null
-                ? 0
-                : consist.resistance(TrainModel::resistance).startingN();
+        double loadN =
+                consist == null ? 0 : consist.resistance(TrainModel::resistance).startingN();
         engineKg = body.massKg() - loadKg;
         startingEngineN = body.resistance().startingN() - loadN;
         startingPerKgN = loadKg > 0 ? loadN / loadKg : StartingResistance.perMassN();
@@ -98,8 +97,7 @@ final class RestartLoad {
     private Place place(Track track, CurveDrag drag, double lengthM, double atM) {
         return new Place(
                 atM,
-                workings.model()
-                        .startingPullN(workings.model().request().road().railAt(atM)),
+                workings.model().startingPullN(workings.model().request().road().railAt(atM)),
                 Math.max(0, track.gradients().meanGradient(atM, lengthM)),
                 drag.mean(atM, lengthM));
     }

@@ -128,7 +128,8 @@ final class RoadMaker {
         List<Road.Band> bands = new ArrayList<>();
         for (double atM = 0; atM < path.lengthM(); atM += BAND_STEP_M) {
             double gradient = track.gradients().meanGradient(atM, model.body().lengthM());
-            double needN = StartingPull.neededN(model.body(), gradient, drag.mean(atM, model.body().lengthM()));
+            double needN = StartingPull.neededN(
+                    model.body(), gradient, drag.mean(atM, model.body().lengthM()));
             RailState here = model.request().road().railAt(atM);
             double pullHereN = here == rail ? pullN : model.startingPullN(here);
             String kind = kind(pullHereN > needN, sandedN > needN);

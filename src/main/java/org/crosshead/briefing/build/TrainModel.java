@@ -143,9 +143,7 @@ final class TrainModel {
             }
         }
         return new Track(
-                road.gradients(),
-                road.curves(),
-                SpeedLimits.of(inputs.path().lengthM(), speedMaxMps(), lengths));
+                road.gradients(), road.curves(), SpeedLimits.of(inputs.path().lengthM(), speedMaxMps(), lengths));
     }
 
     /** Returns the train as it counts for braking: with the low side of its resistance. */
@@ -295,8 +293,7 @@ final class TrainModel {
     private ContinuousBrake brake() {
         EngineFigures.EngineBrake own = resolved(inputs.engines().get(0)).brake();
         double engineKg = resolved(inputs.engines().get(0)).massKg();
-        double railShare = Math.min(
-                CastIronBlocks.RAIL_SHARE, Adhesion.coefficient(inputs.content().rail(), 0));
+        double railShare = Math.min(CastIronBlocks.RAIL_SHARE, worstAdhesion());
         double friction = CastIronBlocks.WET_OR_HOT;
         double blockN = own.engineBlockForceN() + own.tenderBlockForceN();
         double brakedKg = blockN > 0 ? engineKg : 0;

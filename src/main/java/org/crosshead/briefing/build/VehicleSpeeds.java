@@ -22,7 +22,8 @@ final class VehicleSpeeds {
             for (SourcedFigure figure : kind.content().figures()) {
                 Double value = figure.value();
                 if (value != null && figure.accepted() && figure.key().equals(VehicleFigure.MAX_SPEED.key())) {
-                    double toSi = FigureUnit.labelled(figure.unit()).orElseThrow().toSi(value);
+                    double toSi =
+                            FigureUnit.labelled(figure.unit()).orElseThrow().toSi(value);
                     least = Math.min(least, toSi);
                 }
             }

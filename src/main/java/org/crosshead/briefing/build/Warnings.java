@@ -30,8 +30,7 @@ final class Warnings {
 
     List<Phrase> found() {
         List<Phrase> found = new ArrayList<>();
-        List<EngineAtWork> engines =
-                workings.model().request().train().engines();
+        List<EngineAtWork> engines = workings.model().request().train().engines();
         for (int i = 0; i < engines.size(); i++) {
             String number = workings.inputs().engines().get(i).turn().engineNumber();
             boiler(found, engines.get(i), i, number);
@@ -89,7 +88,7 @@ final class Warnings {
         boolean wantsBrake = kind == TrainKind.PASSENGER || kind == TrainKind.FITTED_GOODS;
         FormationFigures.Resolved figures = consist.figures();
         if (wantsBrake && figures != null) {
-            long unbraked = figures.vehicles().stream()
+            double unbraked = (double) figures.vehicles().stream()
                     .filter(vehicle -> !vehicle.braked())
                     .count();
             if (unbraked > 0) {

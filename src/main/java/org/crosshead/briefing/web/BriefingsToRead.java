@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import org.crosshead.briefing.Briefings;
 import org.crosshead.briefing.IssuedBriefing;
 import org.crosshead.platform.CurrentActor.Actor;
@@ -30,12 +31,7 @@ class BriefingsToRead implements StartPageSection {
     private final Clock clock;
 
     BriefingsToRead(
-            Briefings briefings,
-            Trains trains,
-            OwnTrains ownTrains,
-            MessageSource messages,
-            ZoneId zone,
-            Clock clock) {
+            Briefings briefings, Trains trains, OwnTrains ownTrains, MessageSource messages, ZoneId zone, Clock clock) {
         this.briefings = briefings;
         this.trains = trains;
         this.ownTrains = ownTrains;
@@ -66,9 +62,11 @@ class BriefingsToRead implements StartPageSection {
         List<Link> links = new ArrayList<>();
         for (TrainSummary train : ownTrains.visible(trains.between(today, today.plusDays(1)))) {
             if (!train.cancelled()) {
-                briefings.latest(train.id()).ifPresentOrElse(
-                        latest -> add(links, train, briefings.show(latest.id()), crew),
-                        () -> addNone(links, train, crew));
+                briefings
+                        .latest(train.id())
+                        .ifPresentOrElse(
+                                latest -> add(links, train, briefings.show(latest.id()), crew),
+                                () -> addNone(links, train, crew));
             }
         }
         return links;
@@ -76,11 +74,12 @@ class BriefingsToRead implements StartPageSection {
 
     private void add(List<Link> links, TrainSummary train, IssuedBriefing briefing, boolean crew) {
         String path = "/briefings/" + briefing.id() + (crew ? "" : "/standing");
+        Integer number = Objects.requireNonNull(briefing.issueNumber());
         if (!briefing.outOfDate().isEmpty()) {
-            links.add(new Link(path, name(train), say("briefing.start.out-of-date", briefing.issueNumber())));
+            links.add(new Link(path, name(train), say("briefing.start.out-of-date", number)));
         } else if (crew) {
             String code = briefing.mayAcknowledge() ? "briefing.start.to-sign" : "briefing.start.signed";
-            links.add(new Link(path, name(train), say(code, briefing.issueNumber())));
+            links.add(new Link(path, name(train), say(code, number)));
         } else if (!briefing.notYetRead().isEmpty()) {
             links.add(new Link(
                     path, name(train), say("briefing.start.not-read", String.join(", ", briefing.notYetRead()))));

@@ -30,7 +30,6 @@ public record FromHere(
         return braking != null && braking.brakeAt().positionM() < positionM;
     }
 
-
     static FromHere at(BriefingDocument document, double positionM) {
         return new FromHere(
                 positionM,

@@ -72,7 +72,8 @@ public final class RuleFireman implements Fireman {
         } else if (here > BANK && !shut) {
             task = Task.HOLD_FEED;
             cause = Cause.BANK_BEGINS;
-        } else if ((here > BANK || moment.gradient(AHEAD_FROM_M, AHEAD_LENGTH_M) > BANK) && !(shut && glass >= FULL_GLASS)) {
+        } else if ((here > BANK || moment.gradient(AHEAD_FROM_M, AHEAD_LENGTH_M) > BANK)
+                && !(shut && glass >= FULL_GLASS)) {
             task = Task.BUILD_UP;
             cause = Cause.BANK_AHEAD;
         } else if (shut && glass < FULL_GLASS) {

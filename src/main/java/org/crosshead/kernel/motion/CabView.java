@@ -156,7 +156,8 @@ final class CabView implements Moment {
         double sum = request.train().helpN();
         for (int i = 0; i < engines().size(); i++) {
             if (engines().get(i).worksAt(state.positionM)) {
-                sum += pull(i, engines().get(i).handles(controls), state.speedMps()).forceN();
+                sum += pull(i, engines().get(i).handles(controls), state.speedMps())
+                        .forceN();
             }
         }
         return sum;

@@ -147,8 +147,8 @@ final class RunGrid {
     /** Returns the square of speed at the start of a cell from which the service brake comes down to the square given. */
     private double raised(int cell, double speedSquared, Application service, double margin) {
         double speedMps = Math.sqrt(speedSquared);
-        double slowingN = service.force().forceN(speedMps)
-                + MakeUp.RESISTANCE_CREDITED * resistance[cell].forceN(speedMps);
+        double slowingN =
+                service.force().forceN(speedMps) + MakeUp.RESISTANCE_CREDITED * resistance[cell].forceN(speedMps);
         double fromM = positionM[cell];
         double toM = positionM[cell + 1];
         double slowingJ = slowingN * (toM - fromM) + massKg[cell] * work.within(cell, fromM, toM);

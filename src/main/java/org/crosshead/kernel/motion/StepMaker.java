@@ -111,13 +111,19 @@ final class StepMaker {
         return recorder.run();
     }
 
+    /** At a crawl a crew looks twice as often. */
+    private static double stepS(TrainState state) {
+        return state.speedMps() < CRAWL_MPS ? STEP_S / 2 : STEP_S;
+    }
+
     private Optional<RunOutcome> step(TrainState state, CabView view) {
         brake(state, view);
         set(state, state.braking ? shut(state, view) : driver.handles(view));
         stoke(state, view);
         double fromM = state.positionM;
         double toM = Math.min(
-                fromM + stepShare * Math.max(STEP_LEAST_M, STEP_S * state.speedMps()), grid.positionM[state.cell + 1]);
+                fromM + stepShare * Math.max(STEP_LEAST_M, stepS(state) * state.speedMps()),
+                grid.positionM[state.cell + 1]);
         if (state.speedSquared <= 0 && !starts(state, view, toM)) {
             return Optional.of(new RunOutcome.Stalls(ended(state), fromM));
         }

@@ -96,7 +96,7 @@ public final class DemonstrationRoad {
                 new TrailingLoad(coaches * coachKg, trailing),
                 List.of(atWork),
                 new Application(Application.Kind.SERVICE, 4, 2, 5, speedMps -> 0.6 * massKg));
-        return new RunRequest(new RunRoad(track(), RailState.DAMP, List.of()), train, calls(booked), RunPolicy.COMMON);
+        return new RunRequest(new RunRoad(track(), RailState.DRY, List.of()), train, calls(booked), RunPolicy.COMMON);
     }
 
     private static List<Call> calls(boolean booked) {
