@@ -9,8 +9,8 @@ import org.crosshead.kernel.units.Check;
  * above the coach coefficients, known from memory only, at every speed and mass. Wagons: the part without speed is that of
  * {@link Shurtleff} where it is greater, as it is for four wheels. Locomotives: {@link ArmyTr0603}, 20 pounds per
  * short ton for machine and axles, plus the air term of Davis's leading locomotive (from memory). Standing: the greater of that
- * formula at rest and {@link StartingResistance}. So the load is judged on the low side; a stop without these forces is longer by
- * some hundredths, which the margin on braking distances covers.
+ * formula at rest and {@link StartingResistance}. So the load is judged on the low side; for stops, where the
+ * low side of resistance is the safe one, callers count on half of it only.
  */
 public final class ResistanceFormulas {
 
