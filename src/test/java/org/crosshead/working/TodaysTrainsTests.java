@@ -54,8 +54,8 @@ class TodaysTrainsTests {
 
         assertThat(section().links(INSPECTOR))
                 .containsExactly(
-                        new Link("/trains/7", "2C14 Up the bank", "Marram 10.05 to Lowmere 10.31"),
-                        new Link("/trains/8", "6K01 Up the bank", "cancelled; was Marram 10.05 to Lowmere 10.31"));
+                        new Link("/trains/7", "2C14 Up the bank", "Marram 10:05 to Lowmere 10:31"),
+                        new Link("/trains/8", "6K01 Up the bank", "cancelled; was Marram 10:05 to Lowmere 10:31"));
     }
 
     @Test

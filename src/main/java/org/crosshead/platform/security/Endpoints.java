@@ -80,6 +80,22 @@ public final class Endpoints {
         for (String form : List.of("/trains/new", "/trains/*/edit")) {
             rules.add(EndpointRule.posts(GET, form, "INSPECTOR", "MANAGER"));
         }
+        for (String form : List.of(
+                "/routes/new",
+                "/routes/*/edit",
+                "/routes/*/junctions/new",
+                "/restrictions/new",
+                "/classes/new",
+                "/classes/*/edit",
+                "/engines/new",
+                "/engines/*/edit",
+                "/vehicles/new",
+                "/vehicles/*/edit",
+                "/formations/new",
+                "/formations/*/edit")) {
+            rules.add(EndpointRule.posts(GET, form, "INSPECTOR"));
+        }
+        rules.add(EndpointRule.posts(GET, "/people/new", "MANAGER"));
         for (String pattern : List.of(
                 "/",
                 "/trains/**",

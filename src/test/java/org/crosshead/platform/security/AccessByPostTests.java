@@ -36,6 +36,9 @@ class AccessByPostTests {
             GET  /trains/a/b/c/d          DRIVER FIREMAN INSPECTOR MANAGER ASSESSOR ADMINISTRATOR
             GET  /trains/new              INSPECTOR MANAGER
             GET  /trains/0/edit           INSPECTOR MANAGER
+            GET  /classes/new             INSPECTOR
+            GET  /engines/0/edit          INSPECTOR
+            GET  /people/new              MANAGER
             GET  /routes/a/b/c/d          DRIVER FIREMAN INSPECTOR MANAGER ASSESSOR ADMINISTRATOR
             GET  /restrictions/a/b/c/d    DRIVER FIREMAN INSPECTOR MANAGER ASSESSOR ADMINISTRATOR
             GET  /classes/a/b/c/d         DRIVER FIREMAN INSPECTOR MANAGER ASSESSOR ADMINISTRATOR

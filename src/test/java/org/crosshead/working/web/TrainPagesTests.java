@@ -155,7 +155,7 @@ class TrainPagesTests extends TrainPagesSetting {
 
         assertThat(as(authentication(loggedIn(driver, "DRIVER")), "/"))
                 .bodyText()
-                .contains("Trains today", "href=\"/trains/" + own.id() + "\"", "Anfang 10.00 to Mitte 10.20")
+                .contains("Trains today", "href=\"/trains/" + own.id() + "\"", "Anfang 10:00 to Mitte 10:20")
                 .doesNotContain("/trains/" + other.id() + "\"");
         assertThat(body(get("/"))).contains("/trains/" + own.id() + "\"", "/trains/" + other.id() + "\"");
     }
