@@ -9,6 +9,7 @@ import org.crosshead.kernel.figure.Input;
 import org.crosshead.kernel.figure.Step;
 import org.crosshead.kernel.figure.StepKind;
 import org.crosshead.kernel.motion.Run;
+import org.crosshead.kernel.traction.LocomotiveParameters;
 
 /** Collects the figures of a briefing by key, so that every number shown can say how it came about. */
 final class FigureBook {
@@ -25,14 +26,56 @@ final class FigureBook {
         return Term.figure(figure.value(), figure.unit(), key);
     }
 
-    /** Puts a value that was read from the run: its step is the balance of forces there. */
-    Term fromRun(String key, double value, String unit, Run run, int sample) {
-        return put(key, new Figure(value, unit, List.of(balance(run, sample))));
+    /**
+     * A value read from a run.
+     *
+     * @param name key of the step that brings it to the unit shown
+     * @param value in SI
+     * @param siPerUnit what one of the unit shown is in SI
+     */
+    record Reading(String name, double value, String siUnit, double siPerUnit, String unit) {
+
+        Step inUnit() {
+            return new Step(
+                    StepKind.FORMULA,
+                    name,
+                    "read / one",
+                    List.of(
+                            new Input("read", value, siUnit, "run:read"),
+                            new Input("one", siPerUnit, siUnit + " for 1 " + unit, "UNITS")),
+                    value / siPerUnit,
+                    unit,
+                    "UNITS");
+        }
     }
 
-    /** Puts a value of boiler or tank that was read from the run: its step is the balance of water there. */
-    Term fromBoiler(String key, double value, String unit, Run run, int sample, int engine) {
-        return put(key, new Figure(value, unit, List.of(water(run, sample, engine))));
+    /** Puts a speed that was read from the run, after the balance of forces there. */
+    Term fromRun(String key, Reading reading, Run run, int sample) {
+        return put(key, Figure.of(List.of(balance(run, sample), reading.inUnit())));
+    }
+
+    /** Puts a pressure that was read from the run, after the balance of water there. */
+    Term fromBoiler(String key, Reading reading, Run run, int sample, int engine) {
+        return put(key, Figure.of(List.of(water(run, sample, engine), reading.inUnit())));
+    }
+
+    /** Puts the share of the glass that the water of the run fills, after the balance of water there. */
+    Term glass(String key, LocomotiveParameters.Boiler boiler, Run run, int sample, int engine) {
+        double waterKg = run.waterKg(sample, engine);
+        double percent =
+                (waterKg - boiler.waterLeastKg()) / Math.max(1, boiler.waterFullKg() - boiler.waterLeastKg()) * 100;
+        Step step = new Step(
+                StepKind.FORMULA,
+                "run.glass",
+                "(water - least) / max(1, full - least) * 100",
+                List.of(
+                        new Input("water", waterKg, "kg", "run:read"),
+                        new Input("least", boiler.waterLeastKg(), "kg", "class:boiler-water"),
+                        new Input("full", boiler.waterFullKg(), "kg", "class:boiler-water")),
+                percent,
+                "%",
+                "ARITHMETIC");
+        return put(key, Figure.of(List.of(water(run, sample, engine), step)));
     }
 
     static Step balance(Run run, int sample) {

@@ -211,9 +211,6 @@ final class HandlingMaker {
         String key = "h" + number + ".";
         double atM = run.positionM(sample);
         Boiler boiler = workings.model().engine(0).parameters().boiler();
-        double glass = 100
-                * (run.waterKg(sample) - boiler.waterLeastKg())
-                / Math.max(1, boiler.waterFullKg() - boiler.waterLeastKg());
         Controls controls = told.controls();
         return new HandlingRow(
                 number,
@@ -225,11 +222,14 @@ final class HandlingMaker {
                 told.words(),
                 reason(told, sample),
                 workings.speed(key + "speed", sample),
-                workings.book()
-                        .fromBoiler(key + "pressure", Units.psiFromPa(run.pressurePa(sample)), "psi", run, sample, 0),
-                workings.book().fromBoiler(key + "water", glass, "%", run, sample, 0),
+                workings.book().fromBoiler(key + "pressure", pressure(sample), run, sample, 0),
+                workings.book().glass(key + "water", boiler, run, sample, 0),
                 run.timeS(sample) / 60,
                 Workings.none());
+    }
+
+    private FigureBook.Reading pressure(int sample) {
+        return new FigureBook.Reading("run.pressure", run.pressurePa(sample), "Pa", Units.paFromPsi(1), "psi");
     }
 
     private Phrase reason(Told told, int sample) {

@@ -224,7 +224,12 @@ final class SummaryMaker {
         Run run = workings.run();
         int least = run.lowestPressure(0);
         Term term = workings.book()
-                .fromBoiler("pressure.least", Units.psiFromPa(run.pressurePa(least)), "psi", run, least, 0);
+                .fromBoiler(
+                        "pressure.least",
+                        new FigureBook.Reading("run.pressure", run.pressurePa(least), "Pa", Units.paFromPsi(1), "psi"),
+                        run,
+                        least,
+                        0);
         return new KeyFigure(
                 "pressure", term, List.of(Phrase.of("key-figure.at", workings.place(run.positionM(least)))));
     }

@@ -37,7 +37,12 @@ record Workings(
     /** Returns the speed of the run at a sample, with its balance of forces. */
     Term speed(String key, int sample) {
         double atM = run().positionM(sample);
-        return book.fromRun(key, speeds.value(run().speedMps(sample), atM), speeds.unit(atM), run(), sample);
+        double perUnit = 1 / speeds.value(1, atM);
+        return book.fromRun(
+                key,
+                new FigureBook.Reading("run.speed", run().speedMps(sample), "m/s", perUnit, speeds.unit(atM)),
+                run(),
+                sample);
     }
 
     /** Returns a plain speed. */
