@@ -120,7 +120,9 @@ class BriefingController {
         model.addAttribute("briefing", briefing);
         model.addAttribute("document", briefing.document());
         model.addAttribute("words", words);
-        model.addAttribute("panels", drawings.of(id, briefing.document(), words));
+        Drawings.Frozen frozen = drawings.of(id, briefing.document(), words);
+        model.addAttribute("panels", frozen.panels());
+        model.addAttribute("workings", frozen.workings());
         model.addAttribute("here", FromHere.at(briefing.document(), from == null ? 0 : from));
         return "briefing/briefing";
     }

@@ -3,30 +3,45 @@ package org.crosshead.briefing.web;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.crosshead.briefing.document.BriefingDocument;
 import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Component;
+import org.thymeleaf.ITemplateEngine;
+import org.thymeleaf.context.Context;
 
-/** Draws the strips of briefings and keeps the latest: a stored document never changes, so neither does its drawing. */
+/**
+ * Makes what is frozen of a briefing's page, the strips and the workings of its figures, and keeps the latest: a stored document
+ * never changes, so neither do they.
+ */
 @Component
 class Drawings {
 
     private static final int KEPT = 40;
 
     private final MessageSource messages;
-    private final Map<Long, List<Panel>> drawn = new LinkedHashMap<>(16, 0.75f, true) {
+    private final ITemplateEngine templates;
+    private final Map<Long, Frozen> drawn = new LinkedHashMap<>(16, 0.75f, true) {
         private static final long serialVersionUID = 1L;
 
         @Override
-        protected boolean removeEldestEntry(Map.Entry<Long, List<Panel>> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<Long, Frozen> eldest) {
             return size() > KEPT;
         }
     };
 
-    Drawings(MessageSource messages) {
+    Drawings(MessageSource messages, ITemplateEngine templates) {
         this.messages = messages;
+        this.templates = templates;
     }
+
+    /**
+     * The frozen parts of a page.
+     *
+     * @param workings HTML of the section that says why
+     */
+    record Frozen(List<Panel> panels, String workings) {}
 
     /**
      * One panel of the strip.
@@ -37,12 +52,17 @@ class Drawings {
      */
     record Panel(double fromM, double toM, String wide, String narrow, String words) {}
 
-    synchronized List<Panel> of(long id, BriefingDocument document, BriefingWords words) {
-        return drawn.computeIfAbsent(id, unused -> draw(document, words));
+    synchronized Frozen of(long id, BriefingDocument document, BriefingWords words) {
+        return drawn.computeIfAbsent(id, unused -> new Frozen(draw(document, words), workings(document, words)));
+    }
+
+    private String workings(BriefingDocument document, BriefingWords words) {
+        Context context = new Context(Locale.UK, Map.of("document", document, "words", words));
+        return templates.process("briefing/workings", context);
     }
 
     private List<Panel> draw(BriefingDocument document, BriefingWords words) {
-        RoadWords roadWords = RoadWords.of(messages, java.util.Locale.UK);
+        RoadWords roadWords = RoadWords.of(messages, Locale.UK);
         List<String> wide = RoadDrawing.svgPanels(document, roadWords);
         List<String> narrow = RoadDrawing.narrowPanels(document, roadWords);
         List<List<org.crosshead.briefing.document.Phrase>> text =
