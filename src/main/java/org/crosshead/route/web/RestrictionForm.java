@@ -44,8 +44,8 @@ record RestrictionForm(Map<String, String> typed) {
                 from,
                 to,
                 limit.orElse(0.0),
-                choice("limitUnit", SpeedUnit.MPH),
-                choice("scope", Scope.BOTH),
+                choice("limitUnit", SpeedUnit.MPH, words, problems),
+                choice("scope", Scope.BOTH, words, problems),
                 moment("firstMoment", words, problems),
                 moment("lastMoment", words, problems),
                 typed("reason"));
@@ -73,10 +73,13 @@ record RestrictionForm(Map<String, String> typed) {
         }
     }
 
-    private <E extends Enum<E>> E choice(String field, E otherwise) {
-        return Arrays.stream(otherwise.getDeclaringClass().getEnumConstants())
+    private <E extends Enum<E>> E choice(String field, E otherwise, RouteWords words, List<FormProblem> problems) {
+        Optional<E> chosen = Arrays.stream(otherwise.getDeclaringClass().getEnumConstants())
                 .filter(one -> one.name().equals(typed(field)))
-                .findFirst()
-                .orElse(otherwise);
+                .findFirst();
+        if (chosen.isEmpty() && !typed(field).isEmpty()) {
+            problems.add(new FormProblem(field, words.of("route.refused.choice", typed(field))));
+        }
+        return chosen.orElse(otherwise);
     }
 }
