@@ -8,6 +8,11 @@ import org.crosshead.briefing.document.BrakingRow;
 import org.crosshead.briefing.document.HandlingRow;
 import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Term;
+import org.crosshead.kernel.figure.Figure;
+import org.crosshead.kernel.figure.Input;
+import org.crosshead.kernel.figure.Step;
+import org.crosshead.kernel.figure.StepKind;
+import org.crosshead.kernel.handling.RuleDriver;
 import org.crosshead.kernel.motion.Cause;
 import org.crosshead.kernel.motion.Change;
 import org.crosshead.kernel.motion.Handles;
@@ -22,6 +27,7 @@ import org.jspecify.annotations.Nullable;
 final class HandlingMaker {
 
     private static final double AT_ONCE_S = 12;
+    private static final double PERCENT = 100;
     private static final double BRAKED_AGAIN_S = 45;
     private static final double TOLD_GRADIENT = 1.0 / 1_000;
     private static final double GRADIENT_LENGTH_M = 500;
@@ -219,8 +225,8 @@ final class HandlingMaker {
                 told.forFireman(),
                 controls == null ? null : controls.regulator(),
                 controls == null ? null : controls.cutoff(),
-                told.words(),
-                reason(told, sample),
+                words(key, told, sample),
+                reason(key, told, sample),
                 workings.speed(key + "speed", sample),
                 workings.book().fromBoiler(key + "pressure", pressure(sample), run, sample, 0),
                 workings.book().glass(key + "water", boiler, run, sample, 0),
@@ -232,21 +238,30 @@ final class HandlingMaker {
         return new FigureBook.Reading("run.pressure", run.pressurePa(sample), "Pa", Units.paFromPsi(1), "psi");
     }
 
-    private Phrase reason(Told told, int sample) {
+    private Phrase reason(String key, Told told, int sample) {
         double atM = run.positionM(sample);
-        Term gradient = gradient(atM);
-        Term pressure = Term.number(Units.psiFromPa(run.pressurePa(sample)), "psi");
+        Term pressure = Term.figure(Units.psiFromPa(run.pressurePa(sample)), "psi", key + "pressure");
         String kind = "reason." + (told.forFireman() ? "fire." : "") + RoadMaker.lower(told.cause());
         return switch (told.cause()) {
-            case STARTING -> Phrase.of(kind, gradient);
-            case BEATS_COUNTED -> Phrase.of(kind, Term.number(6, ""));
-            case BOILER_LIMITS -> Phrase.of(kind, gradient, pressure);
-            case BANK_BEGINS, BANK_AHEAD, SPEED_FALLS, SUMMIT_PASSED, FALL_BEGINS, RAIL_POOR ->
-                Phrase.of(kind, gradient);
+            case BEATS_COUNTED -> Phrase.of(kind, Term.number(RuleDriver.BEATS_WITH_COCKS_OPEN, ""));
+            case BOILER_LIMITS -> Phrase.of(kind, gradient(key, atM), pressure);
+            case STARTING, BANK_BEGINS, BANK_AHEAD, SPEED_FALLS, SUMMIT_PASSED, FALL_BEGINS, RAIL_POOR ->
+                Phrase.of(kind, gradient(key, atM));
             case LIMIT_AHEAD, STOP_AHEAD ->
                 Phrase.of(kind, ahead(sample, told.cause() == Cause.STOP_AHEAD && !told.forFireman()));
             default -> Phrase.of(kind, pressure);
         };
+    }
+
+    /** Returns the words of an action; its cutoff can say where it was read. */
+    private Phrase words(String key, Told told, int sample) {
+        Controls controls = told.controls();
+        if (controls == null || controls.regulator() <= 0) {
+            return told.words();
+        }
+        FigureBook.Reading cutoff = new FigureBook.Reading("run.cutoff", controls.cutoff(), "", 1 / PERCENT, "%");
+        Term term = workings.book().fromRun(key + "cutoff", cutoff, run, sample);
+        return Phrase.of(told.words().kind(), term, regulator(controls));
     }
 
     /** Returns the next thing to be braked for, or the next stop, as the thing that steam is shut for. */
@@ -261,12 +276,23 @@ final class HandlingMaker {
         return workings.place(run.endM());
     }
 
-    private Term gradient(double atM) {
+    private Term gradient(String key, double atM) {
         double endM = Math.min(workings.inputs().path().lengthM(), atM + GRADIENT_LENGTH_M);
-        double mean = workings.model().request().road().track().gradients().riseM(atM, endM) / Math.max(1, endM - atM);
-        if (Math.abs(mean) < TOLD_GRADIENT) {
+        double riseM = workings.model().request().road().track().gradients().riseM(atM, endM);
+        double lengthM = endM - atM;
+        if (Math.abs(riseM) < TOLD_GRADIENT * Math.max(1, lengthM)) {
             return Term.text("gradient.level");
         }
-        return Term.number(1 / mean, "1 in");
+        Step step = new Step(
+                StepKind.FORMULA,
+                "gradient.ahead",
+                "length / rise",
+                List.of(
+                        new Input("length", lengthM, "m", "route:gradient"),
+                        new Input("rise", riseM, "m", "route:gradient")),
+                lengthM / riseM,
+                "1 in",
+                "ARITHMETIC");
+        return workings.book().put(key + "gradient", Figure.of(List.of(step)));
     }
 }

@@ -103,15 +103,22 @@ final class SummaryMaker {
         int slowest = slowestOnBank();
         Run run = workings.run();
         if (slowest < 0) {
-            return Phrase.of("today.easy", Term.number(Units.psiFromPa(run.pressurePa(run.lowestPressure(0))), "psi"));
+            int lowest = run.lowestPressure(0);
+            return Phrase.of(
+                    "today.easy", workings.book().fromBoiler("today.pressure", pressureAt(lowest), run, lowest, 0));
         }
         LimitedBy limit = run.limitedBy(slowest).orElse(LimitedBy.CYLINDER);
         return Phrase.of(
                 "today.hardest." + limit.name().toLowerCase(Locale.ROOT),
                 workings.place(run.positionM(slowest)),
                 workings.speed("today.hardest", slowest),
-                Term.number(PERCENT * run.cutoff(slowest), "%"),
-                Term.number(Units.psiFromPa(run.pressurePa(slowest)), "psi"));
+                workings.book()
+                        .fromRun(
+                                "today.cutoff",
+                                new FigureBook.Reading("run.cutoff", run.cutoff(slowest), "", 1 / PERCENT, "%"),
+                                run,
+                                slowest),
+                workings.book().fromBoiler("today.pressure", pressureAt(slowest), run, slowest, 0));
     }
 
     private int slowestOnBank() {
@@ -223,14 +230,13 @@ final class SummaryMaker {
     private KeyFigure pressure() {
         Run run = workings.run();
         int least = run.lowestPressure(0);
-        Term term = workings.book()
-                .fromBoiler(
-                        "pressure.least",
-                        new FigureBook.Reading("run.pressure", run.pressurePa(least), "Pa", Units.paFromPsi(1), "psi"),
-                        run,
-                        least,
-                        0);
+        Term term = workings.book().fromBoiler("pressure.least", pressureAt(least), run, least, 0);
         return new KeyFigure(
                 "pressure", term, List.of(Phrase.of("key-figure.at", workings.place(run.positionM(least)))));
+    }
+
+    private FigureBook.Reading pressureAt(int sample) {
+        double pressurePa = workings.run().pressurePa(sample);
+        return new FigureBook.Reading("run.pressure", pressurePa, "Pa", Units.paFromPsi(1), "psi");
     }
 }

@@ -195,6 +195,9 @@ public final class BriefingWords {
 
     /** Returns the value of an input or result with four digits that count. */
     public String value(double value, String unit) {
+        if (unit.equals("1 in")) {
+            return number(value, unit);
+        }
         double size = Math.abs(value);
         int places = size >= 1_000 || value == Math.rint(value) ? 0 : size >= 100 ? 1 : size >= 1 ? 3 : 5;
         return decimal(value, places) + (unit.isEmpty() ? "" : "\u00a0" + unit);
