@@ -12,8 +12,6 @@ import org.crosshead.briefing.build.TrainInputs.EngineAtTrain;
 import org.crosshead.kernel.braking.Application;
 import org.crosshead.kernel.braking.CastIronBlocks;
 import org.crosshead.kernel.braking.ContinuousBrake;
-import org.crosshead.kernel.braking.ContinuousBrake.Means;
-import org.crosshead.kernel.braking.ContinuousBrake.Timing;
 import org.crosshead.kernel.braking.ServiceBrakes;
 import org.crosshead.kernel.motion.Assistance;
 import org.crosshead.kernel.motion.Call;
@@ -31,7 +29,6 @@ import org.crosshead.kernel.resistance.RunningResistance;
 import org.crosshead.kernel.resistance.TrainBody;
 import org.crosshead.kernel.track.SpeedLimits;
 import org.crosshead.kernel.track.Track;
-import org.crosshead.kernel.traction.Adhesion;
 import org.crosshead.kernel.traction.Engine;
 import org.crosshead.kernel.traction.EngineState;
 import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
@@ -41,7 +38,6 @@ import org.crosshead.kernel.units.Units;
 import org.crosshead.route.FeatureKind;
 import org.crosshead.route.PathFeature;
 import org.crosshead.route.TrainKind;
-import org.crosshead.stock.BrakeKind;
 import org.crosshead.stock.EngineFigures;
 import org.crosshead.stock.FormationFigures;
 import org.crosshead.stock.StockModel;
@@ -76,7 +72,7 @@ final class TrainModel {
             }
         }
         body = StockModel.body(whole, consist, TrainModel::resistance);
-        brake = brake();
+        brake = TrainBrakes.of(inputs, resolved(inputs.engines().get(0)), consist, body.lengthM(), poorRail());
         request = request();
     }
 
@@ -288,54 +284,5 @@ final class TrainModel {
             }
         }
         return stretches;
-    }
-
-    private ContinuousBrake brake() {
-        EngineFigures.EngineBrake own = resolved(inputs.engines().get(0)).brake();
-        double engineKg = resolved(inputs.engines().get(0)).massKg();
-        double railShare = Math.min(CastIronBlocks.RAIL_SHARE, worstAdhesion());
-        double friction = CastIronBlocks.WET_OR_HOT;
-        double blockN = own.engineBlockForceN() + own.tenderBlockForceN();
-        double brakedKg = blockN > 0 ? engineKg : 0;
-        boolean onTrain = false;
-        if (consist != null) {
-            for (FormationFigures.Vehicle vehicle : consist.vehicles()) {
-                if (vehicle.braked()) {
-                    onTrain = true;
-                    blockN += vehicle.blockForceN();
-                    brakedKg += vehicle.massKg();
-                }
-            }
-        }
-        Means means = means(own, onTrain);
-        Timing timing = inputs.content().kind() == TrainKind.PASSENGER
-                        || inputs.content().kind() == TrainKind.LIGHT_ENGINE
-                ? Timing.PASSENGER
-                : Timing.GOODS;
-        double lengthM = onTrain ? body.lengthM() : 0;
-        return new ContinuousBrake(
-                means,
-                timing,
-                lengthM,
-                new CastIronBlocks(blockN, friction, railShare * brakedKg * Units.GRAVITY_MPS2));
-    }
-
-    /** The lowest adhesion at rest that the train meets on its path. */
-    private double worstAdhesion() {
-        double worst = Adhesion.coefficient(inputs.content().rail(), 0);
-        for (RailStretch stretch : poorRail()) {
-            worst = Math.min(worst, Adhesion.coefficient(stretch.state(), 0));
-        }
-        return worst;
-    }
-
-    private static Means means(EngineFigures.EngineBrake own, boolean onTrain) {
-        BrakeKind kind = onTrain ? own.trainBrake() : own.kind();
-        return switch (kind) {
-            case AIR -> Means.AIR;
-            case VACUUM -> Means.VACUUM;
-            case STEAM -> Means.STEAM;
-            default -> Means.HAND;
-        };
     }
 }
