@@ -67,6 +67,8 @@
         });
         if ("serviceWorker" in navigator) {
             navigator.serviceWorker.register("/service-worker.js");
+            // Kept at the first visit already: the worker sees only what is asked for after it has begun.
+            caches.open("crosshead-1").then((store) => store.add(location.pathname)).catch(() => undefined);
         }
     }
 

@@ -140,6 +140,21 @@ class BriefingInBrowserIntegrationTests {
     }
 
     @Test
+    void isKeptOnTheDeviceAtTheFirstVisit() {
+        String path = prepareFirstTrain();
+        open(path);
+        new WebDriverWait(chrome, Duration.ofSeconds(20))
+                .until(driver -> Boolean.TRUE.equals(chrome.executeAsyncScript(
+                        "const done = arguments[arguments.length - 1]; caches.match(arguments[0]).then(found => done(!!found));",
+                        path)));
+        Object kept = chrome.executeAsyncScript(
+                "const done = arguments[arguments.length - 1];"
+                        + "caches.match(arguments[0]).then(found => found.text()).then(done);",
+                path);
+        assertThat(String.valueOf(kept)).contains("id=\"from-here\"");
+    }
+
+    @Test
     void issueIsSignedByTheDriverAndTheInspectorSeesIt() {
         String path = prepareFirstTrain();
         open(path + "/standing");
