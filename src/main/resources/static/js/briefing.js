@@ -57,8 +57,8 @@
                     return;
                 }
                 const box = svg.getBoundingClientRect();
-                const left = 84 / 736 * box.width;
-                const width = 622 / 736 * box.width;
+                const left = Number(figure.dataset.left) * box.width;
+                const width = Number(figure.dataset.axis) * box.width;
                 const share = Math.min(1, Math.max(0, (event.clientX - box.left - left) / width));
                 const fromM = Number(figure.dataset.from);
                 showFrom(fromM + share * (Number(figure.dataset.to) - fromM));

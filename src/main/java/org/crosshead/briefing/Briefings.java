@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.crosshead.briefing.build.BriefingBuilder;
 import org.crosshead.briefing.document.BriefingDocument;
@@ -28,6 +29,7 @@ import org.springframework.transaction.annotation.Transactional;
 public class Briefings {
 
     private static final String SUBJECT = "briefing";
+    private static final int CLIENT_ID_MAX = 64;
 
     private final BriefingBuilder builder;
     private final BriefingStore store;
@@ -85,7 +87,8 @@ public class Briefings {
         if (!briefing.document().missing().isEmpty()) {
             throw new BriefingRefusedException("not-complete");
         }
-        if (!changes(briefing).isEmpty()) {
+        Train train = trains.find(briefing.trainId()).orElseThrow(() -> new NotFoundException(SUBJECT, id));
+        if (!changes(briefing, train).isEmpty()) {
             throw new BriefingRefusedException("out-of-date");
         }
         store.replaceIssued(briefing.trainId());
@@ -100,14 +103,17 @@ public class Briefings {
     /**
      * Takes a crew member's word that they have read an issue. The same id sent again counts once.
      *
-     * @param clientId made by the reader's device
+     * @param clientId made by the reader's device, 1 to 64 characters
      * @param deviceTime by the clock of the device
      * @throws BriefingRefusedException if the reader is not of its crew, or it is not the issue that holds
      */
     @Transactional
     @PreAuthorize("hasAnyRole('DRIVER', 'FIREMAN')")
     public void acknowledge(long id, String clientId, Instant deviceTime) {
-        StoredBriefing briefing = visible(id);
+        if (clientId.isBlank() || clientId.length() > CLIENT_ID_MAX) {
+            throw new BriefingRefusedException("client-id");
+        }
+        StoredBriefing briefing = visible(id).briefing();
         String staffNumber = ownTrains.staffNumber().orElseThrow(() -> new BriefingRefusedException("not-of-crew"));
         if (briefing.state() == BriefingState.PREPARED) {
             throw new BriefingRefusedException("not-issued");
@@ -123,7 +129,8 @@ public class Briefings {
 
     /** Returns a briefing as the person who asks may see it: crew only issues of their own trains. */
     public IssuedBriefing show(long id) {
-        StoredBriefing briefing = visible(id);
+        Seen seen = visible(id);
+        StoredBriefing briefing = seen.briefing();
         Optional<String> staffNumber = ownTrains.staffNumber();
         List<Acknowledgement> readings = store.acknowledgements(id);
         Instant mine = readings.stream()
@@ -144,7 +151,7 @@ public class Briefings {
                 briefing.document(),
                 briefing.state() == BriefingState.REPLACED
                         ? List.of(Phrase.of("out-of-date.replaced"))
-                        : changes(briefing),
+                        : changes(briefing, seen.train()),
                 mine,
                 ofCrew && mine == null && briefing.state() == BriefingState.ISSUED,
                 readings,
@@ -162,7 +169,10 @@ public class Briefings {
                 .toList();
     }
 
-    private StoredBriefing visible(long id) {
+    /** A briefing that the person who asks may see, and its train as it stands now. */
+    private record Seen(StoredBriefing briefing, Train train) {}
+
+    private Seen visible(long id) {
         StoredBriefing briefing = store.find(id).orElseThrow(() -> new NotFoundException(SUBJECT, id));
         Train train = trains.find(briefing.trainId()).orElseThrow(() -> new NotFoundException(SUBJECT, id));
         boolean hidden =
@@ -170,7 +180,7 @@ public class Briefings {
         if (hidden) {
             throw new NotFoundException(SUBJECT, id);
         }
-        return briefing;
+        return new Seen(briefing, train);
     }
 
     private static boolean isOfCrew(StoredBriefing briefing, String staffNumber) {
@@ -188,8 +198,7 @@ public class Briefings {
     }
 
     /** Returns what has changed since a briefing was made. */
-    private List<Phrase> changes(StoredBriefing briefing) {
-        Train train = trains.find(briefing.trainId()).orElseThrow();
+    private List<Phrase> changes(StoredBriefing briefing, Train train) {
         if (train.cancelled()) {
             return List.of(Phrase.of("out-of-date.cancelled"));
         }
@@ -214,7 +223,7 @@ public class Briefings {
     }
 
     private static void addChange(List<Phrase> changes, String key, @Nullable String before, @Nullable String after) {
-        if (java.util.Objects.equals(before, after)) {
+        if (Objects.equals(before, after)) {
             return;
         }
         int colon = key.indexOf(':');

@@ -3,6 +3,7 @@ package org.crosshead.briefing;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.TreeMap;
+import org.crosshead.platform.Origin;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -25,9 +26,19 @@ public class Policy {
     /**
      * One policy figure as it stood.
      *
+     * @param origin where it came from; an own rule is an estimate
      * @param version version of the policy it was taken from
+     * @param validFrom day from which it holds
      */
-    public record PolicyFigure(String key, double value, String unit, String source, String owner, int version) {}
+    public record PolicyFigure(
+            String key,
+            double value,
+            String unit,
+            Origin origin,
+            String source,
+            String owner,
+            int version,
+            LocalDate validFrom) {}
 
     /** Returns the figures that hold on a day, by key. */
     public Map<String, PolicyFigure> on(LocalDate day) {
@@ -38,9 +49,11 @@ public class Policy {
                         rs.getString("policy_key"),
                         rs.getDouble("policy_value"),
                         rs.getString("unit"),
+                        Origin.valueOf(rs.getString("origin")),
                         rs.getString("source"),
                         rs.getString("policy_owner"),
-                        rs.getInt("policy_version")))
+                        rs.getInt("policy_version"),
+                        rs.getObject("valid_from", LocalDate.class)))
                 .list()
                 .forEach(figure -> figures.put(figure.key(), figure));
         return figures;

@@ -28,6 +28,16 @@ public enum PanelFormat {
         this.captionPx = captionPx;
     }
 
+    /** Returns the share of the width left of the distance axis. */
+    public double leftShare() {
+        return leftPx / widthPx;
+    }
+
+    /** Returns the share of the width that the distance axis takes. */
+    public double axisShare() {
+        return plotPx() / widthPx;
+    }
+
     double plotPx() {
         return widthPx - leftPx - rightPx;
     }

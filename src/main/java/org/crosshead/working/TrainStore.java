@@ -9,16 +9,11 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import org.crosshead.crew.Post;
 import org.crosshead.kernel.traction.RailState;
-import org.crosshead.route.Direction;
 import org.crosshead.route.TrainKind;
 import org.crosshead.working.TrainDraft.Call;
 import org.crosshead.working.TrainDraft.CrewSlot;
-import org.crosshead.working.TrainDraft.EnginePosition;
 import org.crosshead.working.TrainDraft.EngineTurn;
-import org.crosshead.working.TrainDraft.Leg;
-import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.support.GeneratedKeyHolder;
 import org.springframework.stereotype.Repository;
@@ -34,9 +29,11 @@ class TrainStore {
             """;
 
     private final JdbcClient jdbc;
+    private final TrainParts parts;
 
     TrainStore(JdbcClient jdbc) {
         this.jdbc = jdbc;
+        this.parts = new TrainParts(jdbc);
     }
 
     long insertTrain(TrainDraft draft) {
@@ -85,96 +82,11 @@ class TrainStore {
                 .param("dark", draft.dark())
                 .update(key, "id");
         long revisionId = keyOf(key);
-        insertParts(revisionId, draft);
+        parts.insert(revisionId, draft);
         jdbc.sql("update train set current_revision = ? where id = ?")
                 .params(revisionId, trainId)
                 .update();
         return revisionId;
-    }
-
-    private void insertParts(long revisionId, TrainDraft draft) {
-        for (int i = 0; i < draft.legs().size(); i++) {
-            insertLeg(revisionId, i + 1, draft.legs().get(i));
-        }
-        for (int i = 0; i < draft.calls().size(); i++) {
-            insertCall(revisionId, i + 1, draft.calls().get(i));
-        }
-        for (int i = 0; i < draft.engines().size(); i++) {
-            insertEngine(revisionId, i + 1, draft.engines().get(i));
-        }
-        for (int i = 0; i < draft.crew().size(); i++) {
-            insertSlot(revisionId, i + 1, draft.crew().get(i));
-        }
-    }
-
-    private void insertLeg(long revisionId, int number, Leg leg) {
-        jdbc.sql("""
-                        insert into train_leg (revision_id, leg_number, route_code, from_measure, to_measure, line_name,
-                            direction, tender_first) values (?, ?, ?, ?, ?, ?, ?, ?)
-                        """)
-                .params(
-                        revisionId,
-                        number,
-                        leg.routeCode(),
-                        leg.fromMeasure(),
-                        leg.toMeasure(),
-                        leg.line(),
-                        leg.direction().name(),
-                        leg.tenderFirst())
-                .update();
-    }
-
-    private void insertCall(long revisionId, int number, Call call) {
-        jdbc.sql("""
-                        insert into train_call (revision_id, call_number, leg_number, at_measure, place, stops, arrival,
-                            departure, takes_water) values (?, ?, ?, ?, ?, ?, ?, ?, ?)
-                        """)
-                .param(revisionId)
-                .param(number)
-                .param(call.legNumber())
-                .param(call.atMeasure())
-                .param(call.place())
-                .param(call.stops())
-                .param(sqlOrNull(call.arrival()))
-                .param(sqlOrNull(call.departure()))
-                .param(call.takesWater())
-                .update();
-    }
-
-    private void insertEngine(long revisionId, int number, EngineTurn engine) {
-        jdbc.sql("""
-                        insert into train_engine (revision_id, engine_order, engine_number, engine_position, from_place,
-                            to_place, pressure_psi_gauge, glass_share, water_gallons, coal_cwt)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
-                        """)
-                .param(revisionId)
-                .param(number)
-                .param(engine.engineNumber())
-                .param(engine.position().name())
-                .param(engine.fromPlace())
-                .param(engine.toPlace())
-                .param(engine.pressurePsi())
-                .param(engine.glassShare())
-                .param(engine.waterGallons())
-                .param(engine.coalCwt())
-                .update();
-    }
-
-    private void insertSlot(long revisionId, int number, CrewSlot slot) {
-        jdbc.sql("""
-                        insert into train_crew_slot (revision_id, slot_number, staff_number, crew_role, engine_number,
-                            from_place, to_place, book_on, book_off) values (?, ?, ?, ?, ?, ?, ?, ?, ?)
-                        """)
-                .param(revisionId)
-                .param(number)
-                .param(slot.staffNumber())
-                .param(slot.role().name())
-                .param(slot.engineNumber())
-                .param(slot.fromPlace())
-                .param(slot.toPlace())
-                .param(sqlOrNull(slot.bookOn()))
-                .param(sqlOrNull(slot.bookOff()))
-                .update();
     }
 
     Optional<Train> current(long id) {
@@ -238,10 +150,10 @@ class TrainStore {
                 RailState.valueOf(rs.getString("rail_state")),
                 rs.getString("weather"),
                 rs.getBoolean("dark"),
-                legs(revisionId),
-                calls(revisionId),
-                engines(revisionId),
-                slots(revisionId));
+                parts.legs(revisionId),
+                parts.calls(revisionId),
+                parts.engines(revisionId),
+                parts.slots(revisionId));
         return new Train(
                 rs.getLong("id"),
                 rs.getLong("version"),
@@ -254,73 +166,8 @@ class TrainStore {
                 content);
     }
 
-    private List<Leg> legs(long revisionId) {
-        return jdbc.sql("select * from train_leg where revision_id = ? order by leg_number")
-                .param(revisionId)
-                .query((rs, row) -> new Leg(
-                        rs.getString("route_code"),
-                        rs.getDouble("from_measure"),
-                        rs.getDouble("to_measure"),
-                        rs.getString("line_name"),
-                        Direction.valueOf(rs.getString("direction")),
-                        rs.getBoolean("tender_first")))
-                .list();
-    }
-
-    private List<Call> calls(long revisionId) {
-        return jdbc.sql("select * from train_call where revision_id = ? order by call_number")
-                .param(revisionId)
-                .query((rs, row) -> new Call(
-                        rs.getInt("leg_number"),
-                        rs.getDouble("at_measure"),
-                        rs.getString("place"),
-                        rs.getBoolean("stops"),
-                        instant(rs, "arrival"),
-                        instant(rs, "departure"),
-                        rs.getBoolean("takes_water")))
-                .list();
-    }
-
-    private List<EngineTurn> engines(long revisionId) {
-        return jdbc.sql("select * from train_engine where revision_id = ? order by engine_order")
-                .param(revisionId)
-                .query((rs, row) -> new EngineTurn(
-                        rs.getString("engine_number"),
-                        EnginePosition.valueOf(rs.getString("engine_position")),
-                        rs.getString("from_place"),
-                        rs.getString("to_place"),
-                        rs.getDouble("pressure_psi_gauge"),
-                        rs.getDouble("glass_share"),
-                        rs.getObject("water_gallons", Double.class),
-                        rs.getObject("coal_cwt", Double.class)))
-                .list();
-    }
-
-    private List<CrewSlot> slots(long revisionId) {
-        return jdbc.sql("select * from train_crew_slot where revision_id = ? order by slot_number")
-                .param(revisionId)
-                .query((rs, row) -> new CrewSlot(
-                        rs.getString("staff_number"),
-                        Post.valueOf(rs.getString("crew_role")),
-                        rs.getString("engine_number"),
-                        rs.getString("from_place"),
-                        rs.getString("to_place"),
-                        instant(rs, "book_on"),
-                        instant(rs, "book_off")))
-                .list();
-    }
-
-    private static @Nullable Instant instant(ResultSet rs, String column) throws SQLException {
-        OffsetDateTime moment = rs.getObject(column, OffsetDateTime.class);
-        return moment == null ? null : moment.toInstant();
-    }
-
     private static OffsetDateTime sql(Instant moment) {
         return moment.atOffset(ZoneOffset.UTC);
-    }
-
-    private static @Nullable OffsetDateTime sqlOrNull(@Nullable Instant moment) {
-        return moment == null ? null : sql(moment);
     }
 
     private static long keyOf(GeneratedKeyHolder key) {

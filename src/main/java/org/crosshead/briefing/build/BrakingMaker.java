@@ -1,6 +1,7 @@
 package org.crosshead.briefing.build;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.crosshead.briefing.Policy;
 import org.crosshead.briefing.document.BrakingRow;
@@ -18,6 +19,7 @@ import org.crosshead.kernel.track.GradientProfile;
 import org.crosshead.kernel.track.SpeedLimits;
 import org.crosshead.kernel.units.Units;
 import org.crosshead.route.PathLimit;
+import org.crosshead.route.SpeedUnit;
 
 /**
  * Makes a braking point for every stop and every reduction of speed. The distance counts from the greatest speed allowed before it,
@@ -47,7 +49,7 @@ final class BrakingMaker {
     List<BrakingRow> rows() {
         List<Target> targets = new ArrayList<>(stops());
         targets.addAll(reductions());
-        targets.sort(java.util.Comparator.comparingDouble(Target::atM));
+        targets.sort(Comparator.comparingDouble(Target::atM));
         List<BrakingRow> rows = new ArrayList<>();
         for (Target target : targets) {
             Approach approach = approachTo(target);
@@ -95,7 +97,7 @@ final class BrakingMaker {
     }
 
     static String unit(PathLimit limit) {
-        return limit.limitUnit() == org.crosshead.route.SpeedUnit.KMH ? "km/h" : "mph";
+        return limit.limitUnit() == SpeedUnit.KMH ? "km/h" : "mph";
     }
 
     private double approach(double atM) {
@@ -152,7 +154,6 @@ final class BrakingMaker {
                 workings.book().put(key + "speed", speedFigure(approach, target.atM())),
                 term(key + "service", service, fromMps, true),
                 term(key + "emergency", emergency, fromMps, false),
-                List.of(Phrase.of("braking.assumption.from", workings.speedOf(fromMps, target.atM()))),
                 warnings);
     }
 

@@ -17,6 +17,7 @@ import org.crosshead.route.MeasureUnit;
 import org.crosshead.route.RouteSummary;
 import org.crosshead.route.Routes;
 import org.crosshead.working.Train;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
 /** Builds the document of a train's briefing from what is stored now. With a figure missing it shows the road and says what is missing. */
@@ -70,8 +71,7 @@ public class BriefingBuilder {
         return document(inputs, papers, roads.make(model, outcome.run()), workings);
     }
 
-    private BriefingDocument document(
-            TrainInputs inputs, PapersMaker papers, Road road, @org.jspecify.annotations.Nullable Workings workings) {
+    private BriefingDocument document(TrainInputs inputs, PapersMaker papers, Road road, @Nullable Workings workings) {
         SummaryMaker summary = workings == null ? null : new SummaryMaker(workings, road);
         List<BrakingRow> braking = workings == null ? List.of() : new BrakingMaker(workings).rows();
         TimesMaker times = workings == null ? null : new TimesMaker(workings);

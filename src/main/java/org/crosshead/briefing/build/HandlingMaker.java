@@ -230,8 +230,7 @@ final class HandlingMaker {
                 workings.speed(key + "speed", sample),
                 workings.book().fromBoiler(key + "pressure", pressure(sample), run, sample, 0),
                 workings.book().glass(key + "water", boiler, run, sample, 0),
-                run.timeS(sample) / 60,
-                Workings.none());
+                run.timeS(sample) / 60);
     }
 
     private FigureBook.Reading pressure(int sample) {

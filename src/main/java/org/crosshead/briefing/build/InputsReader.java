@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.crosshead.briefing.Policy;
 import org.crosshead.briefing.build.TrainInputs.Consist;
 import org.crosshead.briefing.build.TrainInputs.EngineAtTrain;
@@ -116,12 +117,12 @@ class InputsReader {
     private List<Restriction> restrictions(TrainDraft content) {
         Instant first = content.calls().stream()
                 .map(call -> call.departure() == null ? call.arrival() : call.departure())
-                .filter(java.util.Objects::nonNull)
+                .filter(Objects::nonNull)
                 .min(Instant::compareTo)
                 .orElseThrow();
         Instant last = content.calls().stream()
                 .map(call -> call.arrival() == null ? call.departure() : call.arrival())
-                .filter(java.util.Objects::nonNull)
+                .filter(Objects::nonNull)
                 .max(Instant::compareTo)
                 .orElseThrow();
         return content.legs().stream()

@@ -1,6 +1,7 @@
 package org.crosshead.briefing.build;
 
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,7 +16,6 @@ import org.crosshead.briefing.document.NoteRow;
 import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.SourceRow;
 import org.crosshead.briefing.document.Term;
-import org.crosshead.platform.Origin;
 import org.crosshead.route.Restriction;
 import org.crosshead.stock.EstimateUsed;
 import org.crosshead.stock.FigureEntry;
@@ -185,11 +185,11 @@ final class PapersMaker {
                     "policy:" + figure.key(),
                     figure.key(),
                     figure.value() + " " + figure.unit(),
-                    Origin.PUBLISHED,
+                    figure.origin(),
                     figure.source(),
                     "policy version " + figure.version(),
                     figure.owner(),
-                    inputs.train().madeAt()));
+                    figure.validFrom().atStartOfDay(ZoneId.of(inputs.zone())).toInstant()));
         }
         return distinct(rows);
     }

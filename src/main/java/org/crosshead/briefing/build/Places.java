@@ -3,6 +3,7 @@ package org.crosshead.briefing.build;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.crosshead.briefing.document.Place;
 import org.crosshead.route.FeatureKind;
@@ -25,12 +26,12 @@ final class Places {
 
     private final PathGeometry path;
     private final List<PathFeature> seen;
-    private final java.util.Map<String, MeasureUnit> units;
+    private final Map<String, MeasureUnit> units;
     private final double reachM;
 
-    Places(PathGeometry path, java.util.Map<String, MeasureUnit> units, boolean dark, double reachM) {
+    Places(PathGeometry path, Map<String, MeasureUnit> units, boolean dark, double reachM) {
         this.path = path;
-        this.units = java.util.Map.copyOf(units);
+        this.units = Map.copyOf(units);
         this.reachM = reachM;
         this.seen = path.features().stream()
                 .filter(feature -> !NOT_SEEN.contains(feature.feature().kind()))

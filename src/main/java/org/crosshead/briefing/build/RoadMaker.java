@@ -7,12 +7,14 @@ import java.util.Map;
 import org.crosshead.briefing.document.Road;
 import org.crosshead.kernel.motion.Run;
 import org.crosshead.kernel.resistance.CurveResistance;
+import org.crosshead.kernel.standing.Restart;
 import org.crosshead.kernel.track.Curves.CurveDrag;
 import org.crosshead.kernel.track.Track;
 import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
 import org.crosshead.kernel.traction.RailState;
 import org.crosshead.kernel.units.Units;
 import org.crosshead.route.FeatureKind;
+import org.crosshead.route.LengthUnit;
 import org.crosshead.route.MeasureUnit;
 import org.crosshead.route.PathFeature;
 import org.crosshead.route.PathGeometry;
@@ -74,13 +76,15 @@ final class RoadMaker {
 
     private static Road.Thing thing(PathFeature feature) {
         Double sighting = feature.feature().sighting();
+        LengthUnit unit = feature.feature().lengthUnit();
+        Double sightingM = sighting == null || unit == null ? null : Double.valueOf(unit.metres(sighting));
         return new Road.Thing(
                 feature.feature().kind(),
                 feature.fromM(),
                 feature.toM(),
                 feature.feature().name(),
                 feature.feature().detail(),
-                sighting,
+                sightingM,
                 feature.feature().seenByDay(),
                 feature.feature().seenByNight());
     }
@@ -128,11 +132,12 @@ final class RoadMaker {
         List<Road.Band> bands = new ArrayList<>();
         for (double atM = 0; atM < path.lengthM(); atM += BAND_STEP_M) {
             double gradient = track.gradients().meanGradient(atM, model.body().lengthM());
-            double needN = StartingPull.neededN(
-                    model.body(), gradient, drag.mean(atM, model.body().lengthM()));
+            double curve = drag.mean(atM, model.body().lengthM());
             RailState here = model.request().road().railAt(atM);
             double pullHereN = here == rail ? pullN : model.startingPullN(here);
-            String kind = kind(pullHereN > needN, sandedN > needN);
+            String kind = kind(
+                    Restart.under(model.body(), gradient, curve, pullHereN).starts(),
+                    Restart.under(model.body(), gradient, curve, sandedN).starts());
             double toM = Math.min(path.lengthM(), atM + BAND_STEP_M);
             int last = bands.size() - 1;
             if (last >= 0 && bands.get(last).kind().equals(kind)) {

@@ -1,12 +1,10 @@
 package org.crosshead.briefing.build;
 
-import org.crosshead.kernel.resistance.TrainBody;
 import org.crosshead.kernel.traction.Controls;
 import org.crosshead.kernel.traction.Engine;
 import org.crosshead.kernel.traction.EngineState;
 import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
 import org.crosshead.kernel.traction.RailState;
-import org.crosshead.kernel.units.Units;
 
 /** What an engine pulls at rest: full gear, regulator wide, the boiler at nine tenths of its pressure, never more than the rail holds. */
 final class StartingPull {
@@ -15,11 +13,6 @@ final class StartingPull {
     static final double PRESSURE_SHARE = 0.9;
 
     private StartingPull() {}
-
-    /** Returns what it takes to start a train: starting resistance, gravity and curves under it. */
-    static double neededN(TrainBody body, double gradient, double curveNPerKg) {
-        return body.resistance().startingN() + body.massKg() * (Units.GRAVITY_MPS2 * gradient + curveNPerKg);
-    }
 
     static double ofN(Engine engine, RailState rail) {
         Boiler boiler = engine.parameters().boiler();

@@ -11,9 +11,6 @@ import org.crosshead.kernel.figure.Figure;
 import org.crosshead.kernel.figure.Input;
 import org.crosshead.kernel.figure.Step;
 import org.crosshead.kernel.figure.StepKind;
-import org.crosshead.kernel.handling.LoadLimit;
-import org.crosshead.kernel.handling.RuleDriver;
-import org.crosshead.kernel.handling.RuleFireman;
 import org.crosshead.kernel.motion.Run;
 import org.crosshead.kernel.motion.RunOutcome;
 import org.crosshead.kernel.track.GradientProfile;
@@ -39,7 +36,7 @@ final class SummaryMaker {
     List<Phrase> today() {
         List<Phrase> today = new ArrayList<>(new Warnings(workings).found());
         if (workings.outcome() instanceof RunOutcome.Stalls stalls) {
-            today.add(stall(stalls));
+            today.add(new StallFigures(workings, stalls).sentence());
         } else if (workings.outcome() instanceof RunOutcome.NotHeld notHeld) {
             today.add(Phrase.of(
                     "today.not-held",
@@ -60,43 +57,6 @@ final class SummaryMaker {
             }
         }
         return today;
-    }
-
-    private Phrase stall(RunOutcome.Stalls stalls) {
-        LoadLimit limit = LoadLimit.of(workings.model().request(), new RuleDriver(), new RuleFireman());
-        double loadTons = Math.floor(Units.longTonsFromKg(limit.greatestLoadKg()) / 5) * 5;
-        Term load = workings.book().put("limit.load", searched("limit.load", loadTons, "tons", stalls.run()));
-        if (Double.isInfinite(limit.assistanceN())) {
-            return Phrase.of("today.stalls-no-help", workings.place(stalls.positionM()), load);
-        }
-        double helpN = Math.max(limit.assistanceN(), tooMuchN(stalls, limit));
-        double helpTons = Math.ceil(helpN / Units.newtonsFromLongTonsForce(1) * 10) / 10;
-        Term help = workings.book().put("limit.help", searched("limit.help", helpTons, "tons of pull", stalls.run()));
-        return Phrase.of("today.stalls", workings.place(stalls.positionM()), load, help);
-    }
-
-    /** Returns what the load above the greatest needs on the gradient where the train stalls; the greater of two ways to tell the help. */
-    private double tooMuchN(RunOutcome.Stalls stalls, LoadLimit limit) {
-        FormationFigures.Resolved consist = workings.model().consist();
-        if (consist == null) {
-            return 0;
-        }
-        double tooMuchKg = Math.max(0, consist.massKg() - limit.greatestLoadKg());
-        double gradient = workings.model()
-                .request()
-                .road()
-                .track()
-                .gradients()
-                .meanGradient(stalls.positionM(), workings.model().body().lengthM());
-        double perKg = consist.resistance(TrainModel::resistance).startingN() / consist.massKg();
-        return tooMuchKg * (Units.GRAVITY_MPS2 * Math.max(0, gradient) + perKg);
-    }
-
-    private static Figure searched(String name, double value, String unit, Run run) {
-        Step balance = FigureBook.balance(run, Math.max(0, run.size() - 2));
-        Step step = new Step(
-                StepKind.RUN, name, balance.expression(), balance.inputs(), balance.result(), balance.unit(), "RUN");
-        return new Figure(value, unit, List.of(step));
     }
 
     private Phrase hardest() {

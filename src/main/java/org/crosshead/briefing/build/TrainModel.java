@@ -49,6 +49,7 @@ import org.jspecify.annotations.Nullable;
 final class TrainModel {
 
     private static final double COAST_S = 30;
+    private static final double WATER_STOP_LEAST_S = 240;
     private static final double FIRE_SHARE = 0.6;
     private static final double HEAT_PER_STEAM_J = 2.7e6;
     private static final double SPEED_UNFITTED_MPH = 25;
@@ -73,7 +74,7 @@ final class TrainModel {
         }
         body = StockModel.body(whole, consist, TrainModel::resistance);
         brake = TrainBrakes.of(inputs, resolved(inputs.engines().get(0)), consist, body.lengthM(), poorRail());
-        request = request();
+        request = made();
     }
 
     static RunningResistance resistance(ResistanceFamily family, double massKg, OptionalInt axles) {
@@ -82,9 +83,10 @@ final class TrainModel {
     }
 
     RunRequest request() {
-        if (request != null) {
-            return request;
-        }
+        return request;
+    }
+
+    private RunRequest made() {
         Track track = track();
         MakeUp makeUp = new MakeUp(body, trailing(), work(), service());
         return new RunRequest(
@@ -104,10 +106,6 @@ final class TrainModel {
 
     Engine engine(int index) {
         return engines.get(index);
-    }
-
-    ContinuousBrake continuousBrake() {
-        return brake;
     }
 
     Application service() {
@@ -260,8 +258,6 @@ final class TrainModel {
         }
         return calls;
     }
-
-    private static final double WATER_STOP_LEAST_S = 240;
 
     private static @Nullable Instant passing(TrainDraft.Call call, boolean stops) {
         return stops ? null : call.departure();

@@ -1,7 +1,5 @@
 package org.crosshead.briefing.build;
 
-import java.util.List;
-import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Place;
 import org.crosshead.briefing.document.Term;
 import org.crosshead.kernel.motion.Run;
@@ -48,9 +46,5 @@ record Workings(
     /** Returns a plain speed. */
     Term speedOf(double speedMps, double atM) {
         return Term.number(speeds.value(speedMps, atM), speeds.unit(atM));
-    }
-
-    static List<Phrase> none() {
-        return List.of();
     }
 }

@@ -9,10 +9,9 @@ import java.util.List;
  * @param targetPlace where the target speed must be reached
  * @param targetSpeed 0 for a stop
  * @param brakeAt where to act for a service application, margin included
- * @param speed speed of the forecast at brakeAt
+ * @param speed speed counted from: the greater of what is allowed and what is forecast before the target
  * @param serviceDistance from brakeAt to the target
- * @param emergencyDistance from brakeAt's speed to the target speed with everything applied
- * @param assumptions brake, rail, reaction, margin
+ * @param emergencyDistance from the same speed with everything applied, no margin
  * @param warnings what is not as it should be; may be empty
  */
 public record BrakingRow(
@@ -25,11 +24,9 @@ public record BrakingRow(
         Term speed,
         Term serviceDistance,
         Term emergencyDistance,
-        List<Phrase> assumptions,
         List<Phrase> warnings) {
 
     public BrakingRow {
-        assumptions = List.copyOf(assumptions);
         warnings = List.copyOf(warnings);
     }
 }

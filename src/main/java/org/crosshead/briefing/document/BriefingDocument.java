@@ -1,6 +1,8 @@
 package org.crosshead.briefing.document;
 
 import java.time.Instant;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.crosshead.kernel.figure.Figure;
@@ -49,6 +51,6 @@ public record BriefingDocument(
         notes = List.copyOf(notes);
         assumptions = List.copyOf(assumptions);
         sources = List.copyOf(sources);
-        figures = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(figures));
+        figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));
     }
 }

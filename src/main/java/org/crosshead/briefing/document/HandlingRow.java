@@ -1,6 +1,5 @@
 package org.crosshead.briefing.document;
 
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,10 +27,4 @@ public record HandlingRow(
         Term speed,
         Term pressure,
         Term water,
-        double minuteOfRun,
-        List<Phrase> further) {
-
-    public HandlingRow {
-        further = List.copyOf(further);
-    }
-}
+        double minuteOfRun) {}

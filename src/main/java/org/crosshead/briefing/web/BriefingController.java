@@ -121,7 +121,8 @@ class BriefingController {
         model.addAttribute("document", briefing.document());
         model.addAttribute("words", words);
         Drawings.Frozen frozen = drawings.of(id, briefing.document(), words);
-        model.addAttribute("panels", frozen.panels());
+        model.addAttribute(
+                "stretches", Stretch.of(frozen.panels(), briefing.document().handling()));
         model.addAttribute("workings", frozen.workings());
         model.addAttribute("here", FromHere.at(briefing.document(), from == null ? 0 : from));
         return "briefing/briefing";
@@ -149,7 +150,7 @@ class BriefingController {
             @RequestParam String deviceTime,
             RedirectAttributes flash) {
         try {
-            briefings.acknowledge(id, shortened(clientId), moment(deviceTime));
+            briefings.acknowledge(id, clientId, moment(deviceTime));
             flash.addFlashAttribute("done", "briefing.acknowledged");
         } catch (BriefingRefusedException ex) {
             flash.addFlashAttribute("refused", "briefing.refused." + ex.code());
@@ -163,13 +164,6 @@ class BriefingController {
     Map<String, String> token(@PathVariable long id, CsrfToken token) {
         briefings.show(id);
         return Map.of("parameter", token.getParameterName(), "token", token.getToken());
-    }
-
-    private static String shortened(String clientId) {
-        if (clientId.isBlank() || clientId.length() > 64) {
-            throw new BriefingRefusedException("client-id");
-        }
-        return clientId;
     }
 
     private static Instant moment(String deviceTime) {

@@ -8,7 +8,6 @@ import org.crosshead.kernel.traction.Controls;
 import org.crosshead.kernel.traction.EngineState;
 import org.crosshead.kernel.traction.LocomotiveParameters;
 import org.crosshead.kernel.traction.Pull;
-import org.crosshead.kernel.traction.RailState;
 
 /**
  * Works regulator and cutoff by the trade's rules: cocks open and full gear at the start, cocks shut after six beats, notched up
@@ -225,8 +224,7 @@ public final class RuleDriver implements Driver {
 
     private static boolean railLimits(Moment moment, Controls controls) {
         Pull pull = moment.pull(0, controls, moment.speedMps());
-        RailState rail = moment.rail();
-        return pull.cylinderForceN() > RAIL_SHARE * pull.railForceN() && rail != RailState.SANDED;
+        return pull.cylinderForceN() > RAIL_SHARE * pull.railForceN();
     }
 
     private static double steam(Moment moment, Controls controls) {

@@ -16,9 +16,7 @@ public enum Cause {
     SUMMIT_PASSED,
     LIMIT_AHEAD,
     STOP_AHEAD,
-    TAIL_CLEAR,
     STANDING,
     LEVEL_HIGH,
-    LEVEL_LOW,
-    WATER_STOP
+    LEVEL_LOW
 }

@@ -172,10 +172,6 @@ public final class Run {
         return coalBurntKg(size - 1, engine);
     }
 
-    public double waterTotalKg(int engine) {
-        return tankUsedKg(size - 1, engine);
-    }
-
     public double startM() {
         return positionM(0);
     }
@@ -223,18 +219,6 @@ public final class Run {
         return new RunPoint(low, share, positionM, timeS, speedMps);
     }
 
-    public double pressurePaAt(RunPoint point, int engine) {
-        return between(point, TRAIN_COLUMNS + engine * ENGINE_COLUMNS + PRESSURE);
-    }
-
-    public double waterKgAt(RunPoint point, int engine) {
-        return between(point, TRAIN_COLUMNS + engine * ENGINE_COLUMNS + WATER);
-    }
-
-    public double tankWaterKgAt(RunPoint point, int engine) {
-        return between(point, TRAIN_COLUMNS + engine * ENGINE_COLUMNS + TANK_WATER);
-    }
-
     /** Returns the last sample at or before a place. */
     public int sampleAt(double positionM) {
         int low = 0;
@@ -248,11 +232,6 @@ public final class Run {
             }
         }
         return low;
-    }
-
-    private double between(RunPoint point, int column) {
-        double here = column(point.sample(), column);
-        return point.share() <= 0 ? here : here + point.share() * (column(point.sample() + 1, column) - here);
     }
 
     private int lowest(int column) {

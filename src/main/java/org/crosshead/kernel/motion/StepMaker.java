@@ -2,7 +2,6 @@ package org.crosshead.kernel.motion;
 
 import java.util.List;
 import java.util.Optional;
-import org.crosshead.kernel.braking.Application;
 import org.crosshead.kernel.resistance.RunningResistance;
 import org.crosshead.kernel.traction.Controls;
 import org.crosshead.kernel.traction.Firing;
@@ -11,14 +10,9 @@ import org.crosshead.kernel.traction.Pull;
 /** Moves a train on, step by step, and records it. */
 final class StepMaker {
 
-    private static final double STEP_S = 2;
+    static final double STEP_S = 2;
     private static final double STEP_LEAST_M = 0.5;
     private static final double STANDING_STEP_S = 60;
-    private static final double SLOWER_MPS = 0.05;
-    private static final double NEAR_ENVELOPE = 0.64;
-    private static final double BELOW_ENVELOPE = 0.45;
-    /** Below this a driver feels his way to the mark with the brake already on. */
-    private static final double CRAWL_MPS = 4;
 
     private static final double NOT_HELD_MPS = 1;
     private static final double BRAKE_BEYOND = 1.5;
@@ -32,7 +26,7 @@ final class StepMaker {
     private final Fireman fireman;
     private final double stepShare;
     private final List<EngineAtWork> engines;
-    private final Application service;
+    private final ServiceBrake brake;
     private final Firing[] firing;
     private final StepForces forces = new StepForces();
 
@@ -44,7 +38,7 @@ final class StepMaker {
         this.fireman = crew.fireman();
         this.stepShare = stepShare;
         engines = request.train().engines();
-        service = request.train().service();
+        brake = new ServiceBrake(request.train().service(), grid, recorder);
         firing = new Firing[engines.size()];
     }
 
@@ -80,7 +74,7 @@ final class StepMaker {
         double departureS = Math.max(
                 arrivalS + call.standing().leastS(), call.times().departureS().orElse(arrivalS));
         CabView view = new CabView(request, grid, state, Double.POSITIVE_INFINITY);
-        release(state);
+        brake.release(state);
         set(state, TrainState.SHUT);
         while (state.timeS < departureS) {
             double durationS = Math.min(STANDING_STEP_S, departureS - state.timeS);
@@ -113,11 +107,11 @@ final class StepMaker {
 
     /** At a crawl a crew looks twice as often. */
     private static double stepS(TrainState state) {
-        return state.speedMps() < CRAWL_MPS ? STEP_S / 2 : STEP_S;
+        return state.speedMps() < ServiceBrake.CRAWL_MPS ? STEP_S / 2 : STEP_S;
     }
 
     private Optional<RunOutcome> step(TrainState state, CabView view) {
-        brake(state, view);
+        brake.decide(state, view);
         set(state, state.braking ? shut(state, view) : driver.handles(view));
         stoke(state, view);
         double fromM = state.positionM;
@@ -135,6 +129,7 @@ final class StepMaker {
             if (stopM - fromM - gone > NEARLY_THERE_M || state.speedSquared <= 0) {
                 return stalled(state, Math.min(gone, toM - fromM));
             }
+            // Within a few metres of the mark the driver gives a breath of steam more than the handles told say.
             endSquared = Math.min(state.speedSquared, 0.04);
             forces.pullN += (endSquared - forces.freeEndSquared) * forces.inertiaKg / (2 * (toM - fromM));
         }
@@ -150,7 +145,7 @@ final class StepMaker {
     private boolean escapes(TrainState state, double toM, double endSquared) {
         double allowed = grid.allowedSquared(state.cell, toM);
         if (allowed <= 0) {
-            return forces.brakeN > BRAKE_BEYOND * service.force().forceN(state.speedMps());
+            return forces.brakeN > BRAKE_BEYOND * brake.fullN(state.speedMps());
         }
         boolean falling = grid.allowedEnd[state.cell] < grid.allowedStart[state.cell];
         return !falling && Math.sqrt(endSquared) > Math.sqrt(allowed) + NOT_HELD_MPS;
@@ -200,10 +195,11 @@ final class StepMaker {
         forces.steamShare = full > 0 ? forces.pullN / full : 0;
         if (end > allowed) {
             double neededN = (end - allowed) * forces.inertiaKg / (2 * lengthM);
-            forces.brakeN = allowed <= 0 ? neededN : Math.min(neededN, brakeForceN(state, meanMps));
+            // At the mark itself the train stands; more brake than there is by half is told as not held.
+            forces.brakeN = allowed <= 0 ? neededN : Math.min(neededN, brake.forceN(state, meanMps));
             end -= 2 * lengthM * forces.brakeN / forces.inertiaKg;
         }
-        return allowed <= 0 ? Math.max(0, Math.min(end, allowed)) : Math.max(0, end);
+        return allowed <= 0 ? 0 : Math.max(0, end);
     }
 
     /** Sets pull and resistance at a speed, brake off, and returns the square of speed that they lead to. */
@@ -242,44 +238,6 @@ final class StepMaker {
             cell++;
         }
         return grid.positionM[cell + 1];
-    }
-
-    private void brake(TrainState state, CabView view) {
-        double speedMps = state.speedMps();
-        double leadM = speedMps * (STEP_S + service.delayS() + service.buildUpS() / 2);
-        double ahead = view.allowedSquared(leadM);
-        double here = grid.allowedSquared(state.cell, state.positionM);
-        boolean late = speedMps > Math.sqrt(ahead) + SLOWER_MPS
-                && (speedMps >= CRAWL_MPS || state.speedSquared > NEAR_ENVELOPE * here);
-        if (!state.braking && late) {
-            state.braking = true;
-            state.brakeFromS = state.timeS;
-            recorder.add(new Change.BrakeApplied(recorder.size(), view.stopAhead()));
-        } else if (state.braking && released(state, ahead)) {
-            release(state);
-        }
-    }
-
-    private boolean released(TrainState state, double aheadSquared) {
-        double here = grid.allowedSquared(state.cell, state.positionM);
-        boolean crawls = state.speedMps() < CRAWL_MPS && state.speedSquared < BELOW_ENVELOPE * here;
-        return state.speedSquared <= aheadSquared || crawls;
-    }
-
-    private void release(TrainState state) {
-        if (state.braking) {
-            state.braking = false;
-            recorder.add(new Change.BrakeReleased(recorder.size()));
-        }
-    }
-
-    private double brakeForceN(TrainState state, double speedMps) {
-        double full = service.force().forceN(speedMps);
-        if (!state.braking || service.buildUpS() <= 0 || speedMps < CRAWL_MPS) {
-            return full;
-        }
-        double bittenS = state.timeS - state.brakeFromS - service.delayS();
-        return full * Math.max(0, Math.min(1, bittenS / service.buildUpS()));
     }
 
     private Handles shut(TrainState state, CabView view) {

@@ -44,12 +44,22 @@ public final class Restart {
      */
     public static Balance balance(TrainBody body, double gradient, double radiusM, double pullN) {
         Check.within("gradient", gradient, -0.2, 0.2);
+        return under(body, Units.sineOfGradient(gradient), CurveResistance.perMassN(radiusM), pullN);
+    }
+
+    /**
+     * Returns the balance from means under the train.
+     *
+     * @param rise mean rise for each metre of rail, positive when it must be climbed
+     * @param curveNPerKg mean resistance of the curves, N/kg
+     * @param pullN of all engines, 0 or more
+     */
+    public static Balance under(TrainBody body, double rise, double curveNPerKg, double pullN) {
         Check.notNegative("pullN", pullN);
-        double massKg = body.massKg();
         return new Balance(
                 pullN,
                 body.resistance().startingN(),
-                massKg * Units.GRAVITY_MPS2 * Units.sineOfGradient(gradient),
-                massKg * CurveResistance.perMassN(radiusM));
+                body.massKg() * Units.GRAVITY_MPS2 * rise,
+                body.massKg() * curveNPerKg);
     }
 }

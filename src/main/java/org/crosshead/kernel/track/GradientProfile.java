@@ -1,6 +1,5 @@
 package org.crosshead.kernel.track;
 
-import java.util.Arrays;
 import org.crosshead.kernel.units.Check;
 import org.crosshead.kernel.units.Units;
 
@@ -78,33 +77,4 @@ public final class GradientProfile {
     public GradientProfile reversed() {
         return new GradientProfile(gradients.reversed(gradient -> -gradient));
     }
-
-    /**
-     * Returns where the mean gradient over a length is steepest between two places.
-     *
-     * @param overM length over which the mean is taken, greater than 0
-     */
-    public Steepest steepestOver(double overM, double fromM, double toM) {
-        Check.positive("overM", overM);
-        Steepest found = new Steepest(Math.min(toM, fromM + overM), sines.mean(fromM, fromM + overM));
-        double[] ends = Arrays.stream(gradients.boundariesM())
-                .flatMap(at -> Arrays.stream(new double[] {at, at + overM}))
-                .filter(end -> end >= fromM + overM && end <= toM)
-                .toArray();
-        for (double end : ends) {
-            double mean = sines.mean(end - overM, end);
-            if (mean > found.gradient()) {
-                found = new Steepest(end, mean);
-            }
-        }
-        return found;
-    }
-
-    /**
-     * A steepest place.
-     *
-     * @param endM end of the length
-     * @param gradient mean over the length
-     */
-    public record Steepest(double endM, double gradient) {}
 }

@@ -1,6 +1,5 @@
 package org.crosshead.kernel.track;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import org.crosshead.kernel.units.Check;
@@ -56,18 +55,6 @@ public final class SpeedLimits {
 
     public double limitAt(double positionM) {
         return limits.at(positionM);
-    }
-
-    /** Returns every place where the limit changes, and both ends of the path. */
-    public double[] changesM() {
-        double[] all = limits.boundariesM();
-        List<Double> kept = new ArrayList<>();
-        for (int i = 0; i < all.length; i++) {
-            if (i == 0 || i == all.length - 1 || limits.at(all[i]) != limits.at(all[i - 1])) {
-                kept.add(all[i]);
-            }
-        }
-        return kept.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     /** Returns the least limit between two places, as for a train whose tail and head are there. */

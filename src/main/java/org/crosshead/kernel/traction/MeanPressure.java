@@ -11,7 +11,7 @@ package org.crosshead.kernel.traction;
 final class MeanPressure {
 
     /** Share of boiler pressure in the tractive effort formula (key EFFORTS in docs/sources.md). */
-    static final double SHARE_MAX = 0.85;
+    static final double SHARE_MAX = TractiveEffort.CUSTOMARY_SHARE;
 
     /** Clearance of the diagram without losses, as a share of the stroke: 6 to 10 per cent is common. */
     static final double CLEARANCE = 0.08;
@@ -43,7 +43,15 @@ final class MeanPressure {
      * exhaust at the atmosphere. Absolute pressure is taken 8 per cent above gauge, as at about 180 psi.
      */
     static double lossFree(double cutoff) {
-        double forward = cutoff + (cutoff + CLEARANCE) * Math.log((1 + CLEARANCE) / (cutoff + CLEARANCE));
-        return (1 + ATMOSPHERE_SHARE) * forward - ATMOSPHERE_SHARE;
+        return (1 + ATMOSPHERE_SHARE) * forward(cutoff, CLEARANCE) - ATMOSPHERE_SHARE;
+    }
+
+    /**
+     * Returns the mean of the forward stroke as a share of the absolute pressure of admission, with hyperbolic expansion.
+     *
+     * @param clearance as a share of the stroke, 0 or more
+     */
+    static double forward(double cutoff, double clearance) {
+        return cutoff + (cutoff + clearance) * Math.log((1 + clearance) / (cutoff + clearance));
     }
 }

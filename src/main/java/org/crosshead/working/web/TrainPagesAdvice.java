@@ -4,7 +4,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.Collections;
 import java.util.regex.Pattern;
-import org.springframework.http.HttpMethod;
+import org.crosshead.platform.web.FormAnswer;
 import org.springframework.http.HttpStatus;
 import org.springframework.security.web.csrf.CsrfToken;
 import org.springframework.web.bind.WebDataBinder;
@@ -12,7 +12,6 @@ import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.InitBinder;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.server.ResponseStatusException;
-import org.springframework.web.servlet.View;
 
 /** Tells the pages about trains whether the reader may change what they show; the service checks it again. */
 @ControllerAdvice(basePackageClasses = TrainPagesAdvice.class)
@@ -46,12 +45,8 @@ class TrainPagesAdvice {
         }
     }
 
-    /** A sent form that comes back as a page was refused; one that was stored says where to look. */
     @ModelAttribute
     void statusAfterPost(HttpServletRequest request, HttpServletResponse response) {
-        if (HttpMethod.POST.matches(request.getMethod())) {
-            response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
-            request.setAttribute(View.RESPONSE_STATUS_ATTRIBUTE, HttpStatus.SEE_OTHER);
-        }
+        FormAnswer.prepare(request, response);
     }
 }

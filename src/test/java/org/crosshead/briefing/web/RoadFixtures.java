@@ -114,7 +114,6 @@ final class RoadFixtures {
                 none,
                 none,
                 none,
-                miles * 2,
-                List.of());
+                miles * 2);
     }
 }

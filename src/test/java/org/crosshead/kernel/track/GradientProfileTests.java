@@ -43,13 +43,6 @@ class GradientProfileTests {
     }
 
     @Test
-    void steepestIsFoundWhereTheTrainStandsWhollyOnTheBank() {
-        GradientProfile.Steepest steepest = HILL.steepestOver(400, 0, 4_000);
-        assertThat(steepest.gradient()).isCloseTo(0.01, within(1e-6));
-        assertThat(steepest.endM()).isEqualTo(1_400);
-    }
-
-    @Test
     void refusesBoundariesThatDoNotRiseAndImpossibleGradients() {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> GradientProfile.of(new double[] {0, 5, 5}, new double[] {0, 0}))

@@ -12,18 +12,8 @@ class TrackReferenceTests {
     /** Examples take rise over run, the kernel the sine: at 20 in 1000 they differ by 4 parts in a million of the length. */
     private static final double TOLERANCE = 5e-6;
 
-    private static final GradientProfile RULED =
-            GradientProfile.of(new double[] {0, 600, 1_400, 4_000, 6_000}, new double[] {0, 0.020, 0.005, -0.010});
-
     private static final GradientProfile EDGE =
             GradientProfile.of(new double[] {0, 1_000, 2_000}, new double[] {0, 0.010});
-
-    /** [RULING] rule read in laws, example computed: ruling gradient over windows of 500, 1000 and 2000 m, in thousandths. */
-    @ParameterizedTest
-    @CsvSource({"500, 20.000", "1000, 17.000", "2000, 11.000"})
-    void rulingGradientOverAWindow(double windowM, double perMille) {
-        assertThat(RULED.steepestOver(windowM, 0, 6_000).gradient()).isCloseTo(perMille / 1000, within(TOLERANCE));
-    }
 
     /** [WORKED] (computed): a train of 200 m, its head so far past the foot of 10 in 1000. */
     @ParameterizedTest

@@ -19,7 +19,6 @@ class TrackTests {
         assertThat(LIMITS.limitAt(4_500)).isEqualTo(10);
         assertThat(LIMITS.limitAt(5_500)).isEqualTo(10);
         assertThat(LIMITS.limitAt(7_000)).isEqualTo(25);
-        assertThat(LIMITS.changesM()).containsExactly(0, 2_000, 4_000, 6_000, 10_000);
         assertThat(LIMITS.lengths()).hasSize(2);
     }
 
