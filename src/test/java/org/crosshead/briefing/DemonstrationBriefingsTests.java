@@ -215,6 +215,10 @@ class DemonstrationBriefingsTests {
             count++;
         }
         assertThat(count).isGreaterThan(30);
+        Matcher anchors = Pattern.compile("href=\"#([^\"]+)\"").matcher(page);
+        while (anchors.find()) {
+            assertThat(page).contains("id=\"" + anchors.group(1) + "\"");
+        }
         assertThat(page).doesNotContain("_csrf").doesNotContain("style=\"").doesNotContain("??");
     }
 

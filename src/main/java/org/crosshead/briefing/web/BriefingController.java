@@ -113,10 +113,8 @@ class BriefingController {
     @GetMapping("/{id}")
     String briefing(@PathVariable long id, @RequestParam(required = false) @Nullable Double from, Model model) {
         IssuedBriefing briefing = briefings.show(id);
-        BriefingWords words = new BriefingWords(
-                messages,
-                briefing.document().figures(),
-                briefing.document().heading().zone());
+        BriefingWords words =
+                new BriefingWords(messages, briefing.document().heading().zone());
         model.addAttribute("briefing", briefing);
         model.addAttribute("document", briefing.document());
         model.addAttribute("words", words);
@@ -135,8 +133,7 @@ class BriefingController {
         model.addAttribute("briefing", briefing);
         model.addAttribute(
                 "words",
-                new BriefingWords(
-                        messages, Map.of(), briefing.document().heading().zone()));
+                new BriefingWords(messages, briefing.document().heading().zone()));
         model.addAttribute("inspector", actor.get().holds("INSPECTOR"));
         model.addAttribute("clientId", UUID.randomUUID().toString());
         model.addAttribute("deviceTime", clock.instant().toString());

@@ -8,12 +8,10 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Objects;
 import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Place;
 import org.crosshead.briefing.document.Term;
-import org.crosshead.kernel.figure.Figure;
 import org.crosshead.kernel.figure.Input;
 import org.crosshead.kernel.figure.Step;
 import org.crosshead.route.MeasureUnit;
@@ -33,12 +31,10 @@ public final class BriefingWords {
     private static final double CHAIN_M = 20.1168;
 
     private final MessageSource messages;
-    private final Map<String, Figure> figures;
     private final ZoneId zone;
 
-    BriefingWords(MessageSource messages, Map<String, Figure> figures, String zone) {
+    BriefingWords(MessageSource messages, String zone) {
         this.messages = messages;
-        this.figures = figures;
         this.zone = ZoneId.of(zone);
     }
 
@@ -188,9 +184,16 @@ public final class BriefingWords {
         return moment.atZone(zone).format(DAY_AND_TIME);
     }
 
-    /** Returns a figure by its key. */
-    public @Nullable Figure figure(String key) {
-        return figures.get(key);
+    /** Returns the anchor of the row or block in which a figure is shown. */
+    public String shownAt(String key) {
+        String first = key.split("\\.", 2)[0];
+        if (first.matches("[hbt]\\d+")) {
+            return first;
+        }
+        if (first.matches("s\\d+")) {
+            return "supplies";
+        }
+        return first.equals("today") || first.equals("limit") ? "today" : "head";
     }
 
     /** Returns the value of an input or result with four digits that count. */

@@ -3,7 +3,6 @@ package org.crosshead.briefing.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Instant;
-import java.util.Map;
 import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Place;
 import org.crosshead.briefing.document.Term;
@@ -13,7 +12,7 @@ import org.springframework.context.support.ResourceBundleMessageSource;
 
 class BriefingWordsTests {
 
-    private static final BriefingWords WORDS = new BriefingWords(messages(), Map.of(), "Europe/Vienna");
+    private static final BriefingWords WORDS = new BriefingWords(messages(), "Europe/Vienna");
 
     private static ResourceBundleMessageSource messages() {
         ResourceBundleMessageSource source = new ResourceBundleMessageSource();
