@@ -14,9 +14,8 @@ import org.crosshead.kernel.units.Check;
  * A path over one or several routes as one line in metres from its start. A leg in the falling direction is turned round, and
  * its gradients change sign.
  *
- * <p>Left out: at a reversal the head of the train changes ends, so that it begins the next leg with its length ahead of it
- * along the leg before. The path goes on from the same place all the same; {@link #reversalsM()} says where, so that a run
- * can stop and begin anew there.
+ * <p>At a reversal the path goes on from the same place over the rails it came by; {@link #reversalsM()} says where, so that a
+ * run can stop there and begin anew with what was the tail as its head.
  */
 public final class PathGeometry {
 

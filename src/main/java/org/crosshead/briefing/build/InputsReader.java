@@ -51,7 +51,7 @@ class InputsReader {
     /** Restrictions that begin or end so close to the train count as well. */
     private static final Duration RESTRICTION_REACH = Duration.ofHours(2);
 
-    private static final double CALLS_APART_M = 2;
+    static final double CALLS_APART_M = 2;
 
     private final Routes routes;
     private final Restrictions restrictions;
@@ -101,6 +101,7 @@ class InputsReader {
         BrakeKind engineWorks = atTrain.get(0).ofClass().content().trainBrake();
         Consist consist = consist(content, engineWorks, missing, revisions);
         reversalsAndCalls(content, path, missing);
+        callsBeyondReversals(content, path, lengthM(atTrain, consist), missing);
         return new TrainInputs(
                 train,
                 path,
@@ -183,6 +184,32 @@ class InputsReader {
             if (stops.stream().noneMatch(stop -> Math.abs(stop - reversalM) < CALLS_APART_M)) {
                 missing.add(Phrase.of(
                         "missing.reversal-stop", Term.text(path.at(reversalM).measureText())));
+            }
+        }
+    }
+
+    /** Length of the train as far as it is known; engines that assist over a part of the path only are left out. */
+    private static double lengthM(List<EngineAtTrain> engines, @Nullable Consist consist) {
+        double sum = consist == null || consist.figures() == null
+                ? 0
+                : consist.figures().lengthM();
+        for (EngineAtTrain engine : engines) {
+            if (engine.figures() != null && TrainModel.isWhole(engine.turn())) {
+                sum += engine.figures().lengthM();
+            }
+        }
+        return sum;
+    }
+
+    /** A call that the train covers where it reverses cannot be run to. */
+    private static void callsBeyondReversals(
+            TrainDraft content, PathGeometry path, double trainLengthM, List<Phrase> missing) {
+        for (double reversalM : path.reversalsM()) {
+            for (TrainDraft.Call call : content.calls()) {
+                double beyondM = path.pathM(call.legNumber(), call.atMeasure()) - reversalM;
+                if (beyondM > CALLS_APART_M && beyondM < trainLengthM + CALLS_APART_M) {
+                    missing.add(Phrase.of("missing.reversal-covers", Term.text(call.place())));
+                }
             }
         }
     }

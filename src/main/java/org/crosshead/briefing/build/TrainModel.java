@@ -90,7 +90,7 @@ final class TrainModel {
         Track track = track();
         MakeUp makeUp = new MakeUp(body, trailing(), work(), service());
         return new RunRequest(
-                new RunRoad(track, inputs.content().rail(), poorRail()),
+                new RunRoad(track, inputs.content().rail(), poorRail(), reversalsM()),
                 makeUp,
                 calls(),
                 new RunPolicy(inputs.policyValue(Policy.BRAKING_MARGIN), COAST_S, speedMaxMps()));
@@ -183,7 +183,7 @@ final class TrainModel {
         return Objects.requireNonNull(engine.figures());
     }
 
-    private static boolean isWhole(EngineTurn turn) {
+    static boolean isWhole(EngineTurn turn) {
         return turn.fromPlace() == null && turn.toPlace() == null;
     }
 
@@ -268,6 +268,19 @@ final class TrainModel {
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(
                         (double) Duration.between(startsAt(), moment).toSeconds());
+    }
+
+    /** Returns where the train reverses, at the very place of the call there. */
+    private List<Double> reversalsM() {
+        List<Double> atCalls = new ArrayList<>();
+        for (double reversalM : inputs.path().reversalsM()) {
+            inputs.content().calls().stream()
+                    .mapToDouble(call -> inputs.path().pathM(call.legNumber(), call.atMeasure()))
+                    .filter(callM -> Math.abs(callM - reversalM) < InputsReader.CALLS_APART_M)
+                    .findFirst()
+                    .ifPresent(atCalls::add);
+        }
+        return atCalls;
     }
 
     private List<RailStretch> poorRail() {

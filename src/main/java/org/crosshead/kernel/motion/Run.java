@@ -200,7 +200,8 @@ public final class Run {
     }
 
     /**
-     * Returns the run at a place. Where the train stands, at its departure.
+     * Returns the run at a place. Where the train stands, at its departure; within the train's own length beyond a reversal, where its
+     * head changes ends, standing at the departure too.
      *
      * @param positionM from {@link #startM()} to {@link #endM()}
      */
@@ -215,7 +216,7 @@ public final class Run {
         double start = speedMps(low);
         double end = speedMps(low + 1);
         double speedMps = Math.sqrt(start * start + (end * end - start * start) * share);
-        double timeS = fromM <= 0 ? timeS(low) : timeS(low) + 2 * fromM / (start + speedMps);
+        double timeS = fromM <= 0 || start + speedMps <= 0 ? timeS(low) : timeS(low) + 2 * fromM / (start + speedMps);
         return new RunPoint(low, share, positionM, timeS, speedMps);
     }
 

@@ -55,6 +55,11 @@ final class RunGrid {
         allowSpeeds(request);
     }
 
+    /** Returns the cell that begins at a node. */
+    int cellFrom(double nodeM) {
+        return Arrays.binarySearch(positionM, nodeM);
+    }
+
     int cells() {
         return positionM.length - 1;
     }
@@ -75,6 +80,9 @@ final class RunGrid {
         for (RailStretch stretch : request.road().poorRail()) {
             places.add(stretch.fromM());
             places.add(stretch.toM());
+        }
+        for (double reversalM : request.road().reversalsM()) {
+            places.add(reversalM + request.train().body().lengthM());
         }
         for (EngineAtWork engine : request.train().engines()) {
             places.add(engine.assistance().fromM());

@@ -21,6 +21,23 @@ public record RunRequest(RunRoad road, MakeUp train, List<Call> calls, RunPolicy
                     calls.get(i).positionM() >= calls.get(i - 1).positionM() + APART_M,
                     "calls must be in running order, at least 1 m apart");
         }
+        for (double reversalM : road.reversalsM()) {
+            requireStop(calls, reversalM, reversalM + train.body().lengthM());
+        }
+    }
+
+    /** A reversal must be a stop but the last, and the next call must lie beyond the head as it is then. */
+    private static void requireStop(List<Call> calls, double reversalM, double headM) {
+        int at = 0;
+        while (at < calls.size() && calls.get(at).positionM() != reversalM) {
+            at++;
+        }
+        Check.that(
+                at + 1 < calls.size() && calls.get(at).stops(),
+                "a reversal must be a call that stops, and not the last");
+        Check.that(
+                calls.get(at + 1).positionM() >= headM + APART_M,
+                "the call after a reversal must lie more than a train length beyond it");
     }
 
     public double startM() {

@@ -9,11 +9,19 @@ import org.crosshead.kernel.traction.RailState;
  *
  * @param rail state of the rail outside the stretches
  * @param poorRail stretches in another state; where two overlap the later in the list counts
+ * @param reversalsM where the train stops and goes back over the rails it came by, in running order. The track is laid out in
+ *     the order of running, so that beyond a reversal it repeats, turned round, what lies before it. What was the tail is the head
+ *     then: it lies one train length beyond the reversal without having moved.
  */
-public record RunRoad(Track track, RailState rail, List<RailStretch> poorRail) {
+public record RunRoad(Track track, RailState rail, List<RailStretch> poorRail, List<Double> reversalsM) {
 
     public RunRoad {
         poorRail = List.copyOf(poorRail);
+        reversalsM = List.copyOf(reversalsM);
+    }
+
+    public RunRoad(Track track, RailState rail, List<RailStretch> poorRail) {
+        this(track, rail, poorRail, List.of());
     }
 
     /** Returns the state of the rail under the head of the train. */

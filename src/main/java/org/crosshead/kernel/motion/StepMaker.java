@@ -92,7 +92,18 @@ final class StepMaker {
             }
         }
         recorder.add(new CallTime(atCall, arrivalS, departureS));
+        if (request.road().reversalsM().contains(state.positionM)) {
+            changeEnds(state);
+        }
         state.stoodM = state.positionM;
+    }
+
+    /** What was the tail becomes the head, without the train having moved. */
+    private void changeEnds(TrainState state) {
+        forces.clear();
+        recorder.record(state, forces, grid);
+        state.positionM += request.train().body().lengthM();
+        state.cell = grid.cellFrom(state.positionM);
     }
 
     void end(TrainState state) {
