@@ -20,7 +20,7 @@ import tools.jackson.databind.json.JsonMapper;
 class BriefingStore {
 
     private static final String COLUMNS =
-            "id, train_id, issue_number, briefing_state, prepared_at, prepared_by, issued_at, issued_by";
+            "id, train_id, issue_number, briefing_state, prepared_at, prepared_by, issued_at, issued_by, issued_despite";
 
     private final JdbcClient jdbc;
     private final JsonMapper json;
@@ -68,11 +68,33 @@ class BriefingStore {
     }
 
     /** Freezes a prepared briefing, unless somebody has issued or replaced it meanwhile. */
-    boolean issue(long id, int issueNumber, Instant at, String by) {
+    boolean issue(long id, Issue issue) {
         return jdbc.sql("""
                                 update briefing set briefing_state = 'ISSUED', issue_number = ?, issued_at = ?, issued_by = ?,
-                                    version = version + 1 where id = ? and briefing_state = 'PREPARED'
-                                """).params(issueNumber, sql(at), by, id).update() == 1;
+                                    issued_despite = ?, version = version + 1 where id = ? and briefing_state = 'PREPARED'
+                                """)
+                        .params(issue.number(), sql(issue.at()), issue.by(), issue.despite(), id)
+                        .update()
+                == 1;
+    }
+
+    /**
+     * What freezes a briefing.
+     *
+     * @param despite why it is issued although it names a danger, or null where it names none
+     */
+    record Issue(
+            int number, Instant at, String by, @Nullable String despite) {}
+
+    /** An issue in force. */
+    record InForce(int number, BriefingDocument document) {}
+
+    Optional<InForce> inForce(long trainId) {
+        return jdbc.sql("select issue_number, document from briefing where train_id = ? and briefing_state = 'ISSUED'")
+                .param(trainId)
+                .query((rs, row) -> new InForce(
+                        rs.getInt("issue_number"), json.readValue(rs.getString("document"), BriefingDocument.class)))
+                .optional();
     }
 
     Optional<StoredBriefing> find(long id) {
@@ -136,6 +158,7 @@ class BriefingStore {
                 head.preparedBy(),
                 head.issuedAt(),
                 head.issuedBy(),
+                rs.getString("issued_despite"),
                 json.readValue(rs.getString("document"), BriefingDocument.class));
     }
 

@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.crosshead.briefing.build.BriefingBuilder;
 import org.crosshead.briefing.document.BriefingDocument;
 import org.crosshead.briefing.document.Phrase;
+import org.crosshead.briefing.document.Since;
 import org.crosshead.briefing.document.Term;
 import org.crosshead.platform.CurrentActor;
 import org.crosshead.platform.Journal;
@@ -30,6 +31,8 @@ public class Briefings {
 
     private static final String SUBJECT = "briefing";
     private static final int CLIENT_ID_MAX = 64;
+    private static final int REASON_MIN = 5;
+    private static final int REASON_MAX = 400;
 
     private final BriefingBuilder builder;
     private final BriefingStore store;
@@ -68,7 +71,10 @@ public class Briefings {
         if (train.cancelled()) {
             throw new BriefingRefusedException("train-cancelled");
         }
-        BriefingDocument document = builder.build(train);
+        BriefingDocument made = builder.build(train);
+        BriefingDocument document = store.inForce(trainId)
+                .map(issue -> made.compared(new Since(issue.number(), Differences.between(issue.document(), made))))
+                .orElse(made);
         store.deletePrepared(trainId);
         long id = store.insert(trainId, document);
         journal.write("briefing.prepared", SUBJECT, id, train.content().code());
@@ -78,11 +84,13 @@ public class Briefings {
     /**
      * Freezes a prepared briefing and numbers it; it replaces the issue before.
      *
-     * @throws BriefingRefusedException if it is not complete, out of date, or issued already
+     * @param despite why it is issued although it names a danger; blank where it names none
+     * @throws BriefingRefusedException if it is not complete, out of date, names a danger without a reason to issue it all the
+     *     same, or is issued already
      */
     @Transactional
     @PreAuthorize("hasRole('INSPECTOR')")
-    public void issue(long id) {
+    public void issue(long id, String despite) {
         StoredBriefing briefing = store.find(id).orElseThrow(() -> new NotFoundException(SUBJECT, id));
         if (!briefing.document().missing().isEmpty()) {
             throw new BriefingRefusedException("not-complete");
@@ -91,13 +99,33 @@ public class Briefings {
         if (!changes(briefing, train).isEmpty()) {
             throw new BriefingRefusedException("out-of-date");
         }
+        String reason = reason(briefing.document(), despite);
         store.replaceIssued(briefing.trainId());
         int number = store.nextIssueNumber(briefing.trainId());
-        if (!store.issue(id, number, clock.instant(), actor.get().name())) {
+        if (!store.issue(
+                id, new BriefingStore.Issue(number, clock.instant(), actor.get().name(), reason))) {
             throw new BriefingRefusedException("not-prepared");
         }
+        String trainCode = briefing.document().heading().trainCode();
         journal.write(
-                "briefing.issued", SUBJECT, id, briefing.document().heading().trainCode() + " issue " + number);
+                "briefing.issued",
+                SUBJECT,
+                id,
+                trainCode + " issue " + number + (reason == null ? "" : ", despite a danger named: " + reason));
+    }
+
+    private static @Nullable String reason(BriefingDocument document, String despite) {
+        if (document.dangers().isEmpty()) {
+            return null;
+        }
+        String reason = despite.strip();
+        if (reason.length() < REASON_MIN) {
+            throw new BriefingRefusedException("danger");
+        }
+        if (reason.length() > REASON_MAX) {
+            throw new BriefingRefusedException("reason-long");
+        }
+        return reason;
     }
 
     /**
@@ -148,6 +176,7 @@ public class Briefings {
                 briefing.state(),
                 briefing.issuedAt(),
                 briefing.issuedBy(),
+                briefing.issuedDespite(),
                 briefing.document(),
                 briefing.state() == BriefingState.REPLACED
                         ? List.of(Phrase.of("out-of-date.replaced"))

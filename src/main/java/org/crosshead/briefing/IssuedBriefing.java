@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  * A briefing as it is shown: the stored document, and what has happened since.
  *
  * @param issueNumber null while only prepared
+ * @param issuedDespite why it was issued although it names a danger, or null
  * @param outOfDate what has changed since it was made; empty while it holds
  * @param acknowledgedByMe when the person who looks has acknowledged it, or null
  * @param mayAcknowledge whether the person who looks is of its crew and has not acknowledged it
@@ -23,6 +24,7 @@ public record IssuedBriefing(
         BriefingState state,
         @Nullable Instant issuedAt,
         @Nullable String issuedBy,
+        @Nullable String issuedDespite,
         BriefingDocument document,
         List<Phrase> outOfDate,
         @Nullable Instant acknowledgedByMe,

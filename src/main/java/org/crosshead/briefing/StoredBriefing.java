@@ -14,4 +14,5 @@ public record StoredBriefing(
         String preparedBy,
         @Nullable Instant issuedAt,
         @Nullable String issuedBy,
+        @Nullable String issuedDespite,
         BriefingDocument document) {}

@@ -13,6 +13,7 @@ import org.crosshead.briefing.document.Heading;
 import org.crosshead.briefing.document.Inputs;
 import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Road;
+import org.crosshead.briefing.document.Since;
 import org.crosshead.briefing.document.Term;
 import org.crosshead.kernel.figure.Figure;
 import org.crosshead.kernel.figure.Input;
@@ -127,7 +128,13 @@ abstract class BriefingStoreContract {
                 List.of(),
                 List.of(),
                 Map.of("k", Figure.of(List.of(step))),
-                new Inputs(draft, Map.of("route:R", 7L), List.of(), Map.of("p", 1.1)));
+                new Inputs(draft, Map.of("route:R", 7L), List.of(), Map.of("p", 1.1)),
+                new Since(
+                        1, List.of(new Since.Change("booked", null, Phrase.of("change.text", Term.text("A")), null))));
+    }
+
+    private static BriefingStore.Issue issue(int number) {
+        return new BriefingStore.Issue(number, MADE, "I", null);
     }
 
     @Test
@@ -143,22 +150,50 @@ abstract class BriefingStoreContract {
     @Test
     void issueIsNumberedOnceAndReplacesTheOneBefore() {
         long first = store.insert(trainId, document());
-        assertThat(store.issue(first, store.nextIssueNumber(trainId), MADE, "I"))
-                .isTrue();
-        assertThat(store.issue(first, 9, MADE, "I")).isFalse();
+        assertThat(store.issue(first, issue(store.nextIssueNumber(trainId)))).isTrue();
+        assertThat(store.issue(first, issue(9))).isFalse();
         long second = store.insert(trainId, document());
         store.replaceIssued(trainId);
         assertThat(store.nextIssueNumber(trainId)).isEqualTo(2);
-        assertThat(store.issue(second, 2, MADE, "I")).isTrue();
+        assertThat(store.issue(second, issue(2))).isTrue();
         assertThat(store.ofTrain(trainId))
                 .extracting(BriefingSummary::state)
                 .containsExactly(BriefingState.ISSUED, BriefingState.REPLACED);
     }
 
     @Test
+    void issueInForceAndWhyItWasIssuedAreFound() {
+        assertThat(store.inForce(trainId)).isEmpty();
+        long id = store.insert(trainId, document());
+        assertThat(store.inForce(trainId)).isEmpty();
+        store.issue(id, new BriefingStore.Issue(1, MADE, "I", "Assistance is ordered"));
+        assertThat(store.inForce(trainId)).hasValueSatisfying(found -> {
+            assertThat(found.number()).isEqualTo(1);
+            assertThat(found.document()).isEqualTo(document());
+        });
+        assertThat(store.find(id).orElseThrow().issuedDespite()).isEqualTo("Assistance is ordered");
+    }
+
+    /** A document of the first schema has no part that tells what changed. */
+    @Test
+    void documentOfTheFirstSchemaIsStillRead() {
+        long id = store.insert(trainId, document());
+        String now = jdbc.sql("select document from briefing where id = ?")
+                .param(id)
+                .query(String.class)
+                .single();
+        int since = now.indexOf(",\"since\"");
+        assertThat(since).isPositive();
+        jdbc.sql("update briefing set document = ?, schema_version = 1 where id = ?")
+                .params(now.substring(0, since) + "}", id)
+                .update();
+        assertThat(store.find(id).orElseThrow().document().since()).isNull();
+    }
+
+    @Test
     void onlyWhatWasNeverIssuedCanGo() {
         long issued = store.insert(trainId, document());
-        store.issue(issued, 1, MADE, "I");
+        store.issue(issued, issue(1));
         long prepared = store.insert(trainId, document());
         store.deletePrepared(trainId);
         assertThat(store.find(issued)).isPresent();
@@ -168,7 +203,7 @@ abstract class BriefingStoreContract {
     @Test
     void acknowledgementCountsOnceByItsIdAndByItsPerson() {
         long id = store.insert(trainId, document());
-        store.issue(id, 1, MADE, "I");
+        store.issue(id, issue(1));
         Acknowledgement reading = new Acknowledgement("D-1", "Driver", MADE, MADE.plusSeconds(60));
         assertThat(store.acknowledge(id, "one", reading)).isTrue();
         assertThat(store.acknowledge(id, "one", reading)).isFalse();

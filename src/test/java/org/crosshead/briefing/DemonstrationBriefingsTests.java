@@ -21,6 +21,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.crosshead.briefing.document.BriefingDocument;
 import org.crosshead.briefing.document.HandlingRow;
+import org.crosshead.briefing.document.Since;
 import org.crosshead.kernel.figure.Figure;
 import org.crosshead.kernel.figure.Recompute;
 import org.crosshead.platform.NotFoundException;
@@ -162,7 +163,7 @@ class DemonstrationBriefingsTests {
         TrainSummary train = named("2B51");
         long id = prepared(train.id());
         ServiceJob.run(INSPECTOR, () -> {
-            briefings.issue(id);
+            briefings.issue(id, "");
             assertThat(briefings.show(id).issueNumber()).isEqualTo(1);
             assertThat(briefings.show(id).outOfDate()).isEmpty();
             BriefingDocument before = briefings.show(id).document();
@@ -182,12 +183,32 @@ class DemonstrationBriefingsTests {
                     .contains("out-of-date.restriction-new");
             assertThat(briefings.show(id).document()).isEqualTo(before);
             long next = briefings.prepare(train.id());
-            briefings.issue(next);
+            briefings.issue(next, "");
             assertThat(briefings.show(next).issueNumber()).isEqualTo(2);
+            Since since = Objects.requireNonNull(briefings.show(next).document().since());
+            assertThat(since.issueNumber()).isEqualTo(1);
+            assertThat(since.changes())
+                    .extracting(Since.Change::kind)
+                    .contains("today-new", "braking-new")
+                    .doesNotContain("crew", "formation", "booked");
             assertThat(briefings.show(id).state()).isEqualTo(BriefingState.REPLACED);
             assertThatExceptionOfType(BriefingRefusedException.class)
-                    .isThrownBy(() -> briefings.issue(next))
+                    .isThrownBy(() -> briefings.issue(next, ""))
                     .satisfies(ex -> assertThat(ex.code()).isEqualTo("not-prepared"));
+        });
+    }
+
+    @Test
+    void briefingThatNamesADangerIsIssuedOnlyWithAReason() {
+        long id = prepared(named("8S60").id());
+        ServiceJob.run(INSPECTOR, () -> {
+            assertThat(briefings.show(id).document().dangers()).isNotEmpty();
+            assertThatExceptionOfType(BriefingRefusedException.class)
+                    .isThrownBy(() -> briefings.issue(id, "  no "))
+                    .satisfies(ex -> assertThat(ex.code()).isEqualTo("danger"));
+            assertThat(briefings.show(id).issueNumber()).isNull();
+            briefings.issue(id, "Assistance is ordered");
+            assertThat(briefings.show(id).issuedDespite()).isEqualTo("Assistance is ordered");
         });
     }
 

@@ -93,7 +93,8 @@ public class BriefingBuilder {
                 papers.assumptions(),
                 papers.sources(),
                 workings == null ? Map.of() : workings.book().figures(),
-                papers.inputs());
+                papers.inputs(),
+                null);
     }
 
     private Map<String, MeasureUnit> units() {

@@ -5,17 +5,20 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.crosshead.kernel.figure.Figure;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A briefing as it is stored: all its inputs and figures, frozen when issued.
  *
- * @param schema version of this structure, now 1
+ * @param schema version of this structure, now 2; 1 lacks {@code since}
  * @param madeFrom records and their revisions
  * @param missing what keeps it from being complete; empty when complete
  * @param today the two or three sentences that matter most today
  * @param figures every figure shown, by key
  * @param inputs what is needed to compute it again, as stored by the builder
+ * @param since what is different from the issue that was in force when it was made; null for the first
  */
 public record BriefingDocument(
         int schema,
@@ -35,9 +38,21 @@ public record BriefingDocument(
         List<Phrase> assumptions,
         List<SourceRow> sources,
         Map<String, Figure> figures,
-        Inputs inputs) {
+        Inputs inputs,
+        @Nullable Since since) {
 
-    public static final int SCHEMA = 1;
+    public static final int SCHEMA = 2;
+
+    /** Kinds of sentences of the day that name a danger: with one of them a briefing is issued only with a reason. */
+    private static final Set<String> DANGERS = Set.of(
+            "today.stalls",
+            "today.stalls-no-help",
+            "today.not-held",
+            "today.momentum",
+            "today.low-water",
+            "today.tank-empty",
+            "today.no-coal",
+            "today.brake-mismatch");
 
     public BriefingDocument {
         madeFrom = List.copyOf(madeFrom);
@@ -52,5 +67,36 @@ public record BriefingDocument(
         assumptions = List.copyOf(assumptions);
         sources = List.copyOf(sources);
         figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));
+    }
+
+    /** Returns the sentences of the day that name a danger. */
+    public List<Phrase> dangers() {
+        return today.stream()
+                .filter(sentence -> DANGERS.contains(sentence.kind()))
+                .toList();
+    }
+
+    /** Returns this briefing with what is different from an issue before. */
+    public BriefingDocument compared(Since difference) {
+        return new BriefingDocument(
+                schema,
+                heading,
+                madeAt,
+                madeBy,
+                madeFrom,
+                missing,
+                today,
+                keyFigures,
+                road,
+                handling,
+                braking,
+                times,
+                supplies,
+                notes,
+                assumptions,
+                sources,
+                figures,
+                inputs,
+                difference);
     }
 }

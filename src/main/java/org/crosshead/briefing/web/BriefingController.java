@@ -99,12 +99,13 @@ class BriefingController {
     }
 
     @PostMapping("/{id}/issue")
-    String issue(@PathVariable long id, RedirectAttributes flash) {
+    String issue(@PathVariable long id, @RequestParam(defaultValue = "") String despite, RedirectAttributes flash) {
         try {
-            briefings.issue(id);
+            briefings.issue(id, despite);
             flash.addFlashAttribute("done", "briefing.issued");
         } catch (BriefingRefusedException ex) {
             flash.addFlashAttribute("refused", "briefing.refused." + ex.code());
+            flash.addFlashAttribute("despite", despite);
         }
         return "redirect:/briefings/{id}/standing";
     }
