@@ -70,10 +70,14 @@ class BriefingStore {
     /** Freezes a prepared briefing, unless somebody has issued or replaced it meanwhile. */
     boolean issue(long id, Issue issue) {
         return jdbc.sql("""
-                                update briefing set briefing_state = 'ISSUED', issue_number = ?, issued_at = ?, issued_by = ?,
-                                    issued_despite = ?, version = version + 1 where id = ? and briefing_state = 'PREPARED'
+                                update briefing set briefing_state = 'ISSUED', issue_number = :number, issued_at = :at, issued_by = :by,
+                                    issued_despite = :despite, version = version + 1 where id = :id and briefing_state = 'PREPARED'
                                 """)
-                        .params(issue.number(), sql(issue.at()), issue.by(), issue.despite(), id)
+                        .param("number", issue.number())
+                        .param("at", sql(issue.at()))
+                        .param("by", issue.by())
+                        .param("despite", issue.despite())
+                        .param("id", id)
                         .update()
                 == 1;
     }

@@ -1,10 +1,12 @@
 package org.crosshead.working;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import org.crosshead.route.Direction;
 import org.crosshead.working.TrainDraft.Call;
@@ -40,8 +42,13 @@ final class TrainRules {
      * @param formation whether the formation exists
      * @param engine whether the engine exists
      * @param person whether the person exists
+     * @param post whether the person of a slot, if there is one, holds the post of its role on that day
      */
-    record Known(Predicate<String> formation, Predicate<String> engine, Predicate<String> person) {}
+    record Known(
+            Predicate<String> formation,
+            Predicate<String> engine,
+            Predicate<String> person,
+            BiPredicate<CrewSlot, LocalDate> post) {}
 
     static List<Problem> problemsOf(TrainDraft draft, Known known) {
         TrainRules rules = new TrainRules(known);
@@ -231,6 +238,8 @@ final class TrainRules {
             CrewSlot slot = draft.crew().get(i);
             if (!known.person().test(slot.staffNumber())) {
                 add("crew", i, "staffNumber", "person-unknown", slot.staffNumber());
+            } else if (!known.post().test(slot, draft.day())) {
+                add("crew", i, "role", "post-not-held", slot.staffNumber(), slot.role(), draft.day());
             }
             if (draft.engines().stream()
                     .noneMatch(engine -> engine.engineNumber().equals(slot.engineNumber()))) {

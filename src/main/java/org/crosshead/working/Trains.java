@@ -29,12 +29,14 @@ public class Trains {
     private final TrainStore store;
     private final PathRules pathRules;
     private final TrainRules.Known known;
+    private final Bookings bookings;
     private final Journal journal;
     private final CurrentActor actor;
     private final Clock clock;
 
     Trains(
             TrainStore store,
+            Bookings bookings,
             PathRules pathRules,
             Engines engines,
             Formations formations,
@@ -43,11 +45,15 @@ public class Trains {
             CurrentActor actor,
             Clock clock) {
         this.store = store;
+        this.bookings = bookings;
         this.pathRules = pathRules;
         this.known = new TrainRules.Known(
                 code -> formations.current(code).isPresent(),
                 number -> engines.current(number).isPresent(),
-                staffNumber -> people.byStaffNumber(staffNumber).isPresent());
+                staffNumber -> people.byStaffNumber(staffNumber).isPresent(),
+                (slot, day) -> people.byStaffNumber(slot.staffNumber())
+                        .map(person -> person.holds(slot.role(), day))
+                        .orElse(true));
         this.journal = journal;
         this.actor = actor;
         this.clock = clock;
@@ -149,6 +155,9 @@ public class Trains {
         Optional<Long> taken = store.idOf(draft.code(), draft.day());
         if (taken.isPresent() && !taken.get().equals(id)) {
             problems.add(new Problem("", -1, "code", "code-taken", List.of(draft.code(), draft.day())));
+        }
+        if (problems.isEmpty()) {
+            problems.addAll(bookings.problemsOf(draft, id));
         }
         if (!problems.isEmpty()) {
             throw new TrainRefusedException(problems);

@@ -67,8 +67,8 @@ class NewTrainOnDemonstrationTests {
                 "",
                 false));
         List<Problem> problems = new ArrayList<>(pathRules.problemsOf(draft));
-        problems.addAll(
-                TrainRules.problemsOf(draft, new TrainRules.Known(code -> true, number -> true, staffNumber -> true)));
+        problems.addAll(TrainRules.problemsOf(
+                draft, new TrainRules.Known(code -> true, number -> true, staffNumber -> true, (slot, day) -> true)));
         return problems;
     }
 }

@@ -27,7 +27,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 class TrainRulesTests {
 
     private static final TrainRules.Known KNOWN = new TrainRules.Known(
-            Set.of("SET")::contains, Set.of("612", "613")::contains, Set.of("T-1", "T-2")::contains);
+            Set.of("SET")::contains,
+            Set.of("612", "613")::contains,
+            Set.of("T-1", "T-2")::contains,
+            (slot, day) -> !(slot.staffNumber().equals("T-1") && slot.role() == Post.FIREMAN));
 
     private static final List<Leg> LEGS = List.of(leg("MAIN", 0, 480));
 
@@ -156,6 +159,7 @@ class TrainRulesTests {
     @Test
     void knowsThePeopleAndTheirEngine() {
         assertThat(crew(slot("T-9", Post.DRIVER, null, null))).containsExactly("crew[0].staffNumber person-unknown");
+        assertThat(crew(slot("T-1", Post.FIREMAN, null, null))).containsExactly("crew[0].role post-not-held");
         assertThat(crew(slot("T-1", Post.DRIVER, "09:00", "09:00")))
                 .containsExactly("crew[0].bookOff book-off-before-on");
         assertThat(crew(new CrewSlot("T-1", Post.DRIVER, "613", null, null, null, null)))

@@ -2,6 +2,7 @@ package org.crosshead.working;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.InstanceOfAssertFactories.list;
 import static org.assertj.core.api.InstanceOfAssertFactories.type;
 import static org.crosshead.working.WorkingFixtures.DAY;
 import static org.mockito.ArgumentMatchers.any;
@@ -18,6 +19,8 @@ import java.util.Optional;
 import javax.sql.DataSource;
 import org.crosshead.crew.People;
 import org.crosshead.crew.Person;
+import org.crosshead.crew.PersonDraft;
+import org.crosshead.crew.Post;
 import org.crosshead.platform.CurrentActor;
 import org.crosshead.route.RouteFixtures;
 import org.crosshead.route.RouteRevision;
@@ -58,6 +61,7 @@ abstract class TrainsContract {
         jdbc = JdbcClient.create(dataSource());
         trains = new Trains(
                 new TrainStore(jdbc),
+                new Bookings(jdbc),
                 new PathRules(routes()),
                 engines(),
                 formations(),
@@ -83,7 +87,8 @@ abstract class TrainsContract {
 
     @Test
     void listsTrainsByDayAndCode() {
-        trains.enter(WorkingFixtures.train("W3"));
+        trains.enter(WorkingFixtures.with(
+                WorkingFixtures.train("W3"), List.of(WorkingFixtures.engine("613", null, null)), List.of()));
         Train first = trains.enter(WorkingFixtures.train("W2"));
         trains.enter(WorkingFixtures.train("W1", DAY.plusDays(1)));
 
@@ -167,6 +172,48 @@ abstract class TrainsContract {
     }
 
     @Test
+    void refusesAPersonAndAnEngineThatAnotherTrainHasAtThatTime() {
+        trains.enter(WorkingFixtures.train("W1"));
+
+        assertThatThrownBy(() -> trains.enter(WorkingFixtures.train("W2")))
+                .asInstanceOf(type(TrainRefusedException.class))
+                .extracting(refused -> refused.problems().stream()
+                        .map(problem -> problem.list() + problem.index() + " " + problem.code() + " "
+                                + problem.args().get(0) + " " + problem.args().get(1))
+                        .toList())
+                .asInstanceOf(list(String.class))
+                .containsExactly(
+                        "crew0 person-booked T-1 W1", "crew1 person-booked T-2 W1", "engines0 engine-booked 612 W1");
+    }
+
+    @Test
+    void aCancelledTrainBindsNobodyAndATrainDoesNotBindItself() {
+        Train first = trains.enter(WorkingFixtures.train("W1"));
+        Train renamed = trains.change(first.id(), first.version(), WorkingFixtures.train("W9"), "renamed");
+        trains.cancel(renamed.id(), renamed.version(), "not needed");
+
+        assertThat(trains.enter(WorkingFixtures.train("W2")).content().code()).isEqualTo("W2");
+    }
+
+    /** An engine is free again at the minute at which it arrives. */
+    @Test
+    void anEngineMayFollowItselfInTime() {
+        trains.enter(WorkingFixtures.with(
+                WorkingFixtures.train("W1"), List.of(WorkingFixtures.engine("612", null, null)), List.of()));
+        TrainDraft later = WorkingFixtures.later(
+                WorkingFixtures.with(
+                        WorkingFixtures.train("W2"), List.of(WorkingFixtures.engine("612", null, null)), List.of()),
+                20);
+
+        assertThat(trains.enter(later).content().code()).isEqualTo("W2");
+        TrainDraft sooner = WorkingFixtures.later(
+                WorkingFixtures.with(
+                        WorkingFixtures.train("W3"), List.of(WorkingFixtures.engine("612", null, null)), List.of()),
+                19);
+        assertThatThrownBy(() -> trains.enter(sooner)).isInstanceOf(TrainRefusedException.class);
+    }
+
+    @Test
     void storesNothingOfARefusedTrain() {
         TrainDraft wrong = WorkingFixtures.with(
                 WorkingFixtures.train(), List.of(WorkingFixtures.engine("9999", null, null)), List.of());
@@ -206,6 +253,7 @@ abstract class TrainsContract {
         Engines engines = mock(Engines.class);
         given(engines.current(anyString())).willReturn(Optional.empty());
         given(engines.current("612")).willReturn(Optional.of(mock(EngineRevision.class)));
+        given(engines.current("613")).willReturn(Optional.of(mock(EngineRevision.class)));
         return engines;
     }
 
@@ -217,7 +265,14 @@ abstract class TrainsContract {
 
     private static People people() {
         People people = mock(People.class);
-        given(people.byStaffNumber(any())).willReturn(Optional.of(new Person(1, "T-1", "Ida Testwell", List.of())));
+        given(people.byStaffNumber(any()))
+                .willReturn(Optional.of(new Person(
+                        1,
+                        "T-1",
+                        "Ida Testwell",
+                        List.of(
+                                new PersonDraft.PostHeld(Post.DRIVER, DAY.minusYears(1), null),
+                                new PersonDraft.PostHeld(Post.FIREMAN, DAY.minusYears(1), null)))));
         return people;
     }
 }

@@ -89,6 +89,37 @@ public final class WorkingFixtures {
                 crew);
     }
 
+    /** The same train so many minutes later. */
+    public static TrainDraft later(TrainDraft train, int minutes) {
+        List<Call> calls = train.calls().stream()
+                .map(call -> new Call(
+                        call.legNumber(),
+                        call.atMeasure(),
+                        call.place(),
+                        call.stops(),
+                        later(call.arrival(), minutes),
+                        later(call.departure(), minutes),
+                        call.takesWater()))
+                .toList();
+        return new TrainDraft(
+                train.code(),
+                train.title(),
+                train.day(),
+                train.kind(),
+                train.formationCode(),
+                train.rail(),
+                train.weather(),
+                train.dark(),
+                train.legs(),
+                calls,
+                train.engines(),
+                train.crew());
+    }
+
+    private static @Nullable Instant later(@Nullable Instant moment, int minutes) {
+        return moment == null ? null : moment.plusSeconds(60L * minutes);
+    }
+
     public static List<Call> calls() {
         return List.of(call(0, "Anfang", null, "10:00"), call(480, "Mitte", "10:20", null));
     }

@@ -9,6 +9,7 @@ import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import org.crosshead.crew.Post;
 import org.crosshead.working.TrainRefusedException.Problem;
 import org.crosshead.working.web.Refusals.Refusal;
 import org.jspecify.annotations.Nullable;
@@ -39,8 +40,18 @@ class TrainWords {
     }
 
     private Refusal refusal(Problem problem) {
-        Object[] args = problem.args().toArray();
+        Object[] args = problem.args().stream().map(this::said).toArray();
         return new Refusal(Refusals.id(name(problem)), label(problem), of("train.refused." + problem.code(), args));
+    }
+
+    private Object said(Object argument) {
+        if (argument instanceof Instant moment) {
+            return moment(moment);
+        }
+        if (argument instanceof LocalDate day) {
+            return day(day);
+        }
+        return argument instanceof Post post ? of("platform.post." + post) : argument;
     }
 
     private static String name(Problem problem) {

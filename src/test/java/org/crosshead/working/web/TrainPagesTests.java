@@ -133,7 +133,9 @@ class TrainPagesTests extends TrainPagesSetting {
     @Test
     void showsCrewTheirOwnTrainsOnly() {
         Train other = trains.enter(WorkingFixtures.with(
-                WorkingFixtures.train("W2"), train.content().engines(), List.of()));
+                WorkingFixtures.later(WorkingFixtures.train("W2"), 60),
+                train.content().engines(),
+                List.of()));
         RequestPostProcessor dora = authentication(loggedIn(driver, "DRIVER"));
 
         assertThat(as(dora, "/trains/" + train.id())).hasStatusOk().bodyText().doesNotContain("<form");
@@ -151,7 +153,9 @@ class TrainPagesTests extends TrainPagesSetting {
         LocalDate today = LocalDate.now(ZoneOffset.UTC);
         Train own = trains.copy(train.id(), today, new org.crosshead.working.DayShift(ZoneOffset.UTC));
         Train other = trains.enter(WorkingFixtures.with(
-                WorkingFixtures.train("W2", today), train.content().engines(), List.of()));
+                WorkingFixtures.later(WorkingFixtures.train("W2", today), 60),
+                train.content().engines(),
+                List.of()));
 
         assertThat(as(authentication(loggedIn(driver, "DRIVER")), "/"))
                 .bodyText()
