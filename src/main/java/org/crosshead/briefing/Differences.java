@@ -221,16 +221,13 @@ final class Differences {
         }
         Instant was = old.forecastArrival();
         Instant is = row.forecastArrival();
+        if (was == null && is == null) {
+            return;
+        }
         if (was == null || is == null) {
-            if (was != is) {
-                add(
-                        is == null ? "not-reached" : "reached",
-                        null,
-                        Phrase.of("change.text", Term.text(row.name())),
-                        null);
-            }
+            add(is == null ? "not-reached" : "reached", null, Phrase.of("change.text", Term.text(row.name())), null);
         } else if (Duration.between(was, is).abs().compareTo(MINUTE) >= 0) {
-            Term later = Term.number(Duration.between(was, is).toSeconds(), "s");
+            Term later = Term.number((double) Duration.between(was, is).toSeconds(), "s");
             add("forecast", null, Phrase.of("change.forecast", Term.text(row.name()), later), null);
         }
     }

@@ -108,7 +108,7 @@ class TrainPagesTests extends TrainPagesSetting {
         assertThat(trains.find("W1", LocalDate.of(2030, 5, 8))).isPresent();
 
         assertThat(refused(send("/trains/" + train.id() + "/copy", Map.of("day", "2030-05-08"))))
-                .containsSubsequence("id=\"day-problem\"", "Train W1 runs on 2030-05-08 already.");
+                .containsSubsequence("id=\"day-problem\"", "Train W1 runs on Wednesday, 8 May 2030 already.");
         assertThat(refused(send("/trains/" + train.id() + "/copy", Map.of("day", "soon"))))
                 .containsSubsequence("value=\"soon\"", "id=\"day-problem\"", "This is not a day.");
     }
