@@ -227,7 +227,7 @@ final class Differences {
         if (was == null || is == null) {
             add(is == null ? "not-reached" : "reached", null, Phrase.of("change.text", Term.text(row.name())), null);
         } else if (Duration.between(was, is).abs().compareTo(MINUTE) >= 0) {
-            Term later = Term.number((double) Duration.between(was, is).toSeconds(), "s");
+            Term later = Term.number((double) Duration.between(was, is).toSeconds(), "s moved");
             add("forecast", null, Phrase.of("change.forecast", Term.text(row.name()), later), null);
         }
     }

@@ -26,6 +26,8 @@ import org.jspecify.annotations.Nullable;
 /** Makes the points of the handling table out of what the crew of the forecast did. */
 final class HandlingMaker {
 
+    private static final double TOGETHER_S = 10;
+    private static final double SAID_LATELY_S = 300;
     private static final double AT_ONCE_S = 12;
     private static final double PERCENT = 100;
     private static final double BRAKED_AGAIN_S = 45;
@@ -93,7 +95,45 @@ final class HandlingMaker {
         for (int i = points.size() - 1; i >= 0 && points.get(i).sample() > at; i--) {
             points.set(i, new Point(at, points.get(i).told()));
         }
-        points.add(new Point(at, told));
+        if (told.forFireman() && saidLately(points, at, told)) {
+            return;
+        }
+        int shut = told.action().startsWith("brake-") ? shutJustBefore(points, at) : -1;
+        if (shut >= 0) {
+            Told both = new Told(
+                    told.action(),
+                    false,
+                    points.get(shut).told().controls(),
+                    Phrase.of("action.shut-and-" + told.action()),
+                    told.cause());
+            points.remove(shut);
+            points.add(new Point(at, both));
+        } else {
+            points.add(new Point(at, told));
+        }
+    }
+
+    /** Returns whether the fireman was told the same a few minutes before, and nothing else since. */
+    private boolean saidLately(List<Point> points, int sample, Told told) {
+        for (int i = points.size() - 1; i >= 0; i--) {
+            if (points.get(i).told().forFireman()) {
+                return points.get(i).told().action().equals(told.action())
+                        && run.timeS(sample) - run.timeS(points.get(i).sample()) < SAID_LATELY_S;
+            }
+        }
+        return false;
+    }
+
+    /** Returns which point shuts steam where the brake is applied, or -1: the two are one thing to do. */
+    private int shutJustBefore(List<Point> points, int sample) {
+        for (int i = points.size() - 1; i >= 0; i--) {
+            Point point = points.get(i);
+            if (!point.told().forFireman()) {
+                boolean near = run.timeS(sample) - run.timeS(point.sample()) < TOGETHER_S;
+                return near && point.told().action().equals("shut-off") ? i : -1;
+            }
+        }
+        return -1;
     }
 
     private int noLater(int sample) {

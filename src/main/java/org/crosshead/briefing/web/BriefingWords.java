@@ -109,6 +109,7 @@ public final class BriefingWords {
                 yield messages.getMessage(code, new Object[] {decimal(Math.abs(value), 0)}, LOCALE);
             }
             case "s" -> late(value);
+            case "s moved" -> moved(value);
             case "%" -> decimal(value, 0) + "\u00a0%";
             case "" -> decimal(value, 0);
             case "tons of pull" -> decimal(value, 1) + "\u00a0" + unit;
@@ -123,6 +124,11 @@ public final class BriefingWords {
         }
         String code = seconds > 0 ? "number.late" : "number.early";
         return messages.getMessage(code, new Object[] {String.valueOf(minutes)}, LOCALE);
+    }
+
+    private String moved(double seconds) {
+        String code = seconds > 0 ? "number.later" : "number.sooner";
+        return messages.getMessage(code, new Object[] {String.valueOf(Math.round(Math.abs(seconds) / 60))}, LOCALE);
     }
 
     static String decimal(double value, int places) {
