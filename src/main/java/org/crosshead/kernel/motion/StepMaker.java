@@ -15,7 +15,6 @@ final class StepMaker {
     private static final double STANDING_STEP_S = 60;
 
     private static final double NOT_HELD_MPS = 1;
-    private static final double BRAKE_BEYOND = 1.5;
     private static final double NEARLY_THERE_M = 5;
     private static final int STEPS_MOST = 400_000;
 
@@ -137,12 +136,11 @@ final class StepMaker {
         if (endSquared <= 0 && !atStop) {
             double gone = state.speedSquared / (state.speedSquared - forces.freeEndSquared) * (toM - fromM);
             double stopM = nextStopM(state);
-            if (stopM - fromM - gone > NEARLY_THERE_M || state.speedSquared <= 0) {
+            endSquared = Math.min(state.speedSquared, 0.04);
+            boolean near = stopM - fromM - gone <= NEARLY_THERE_M && state.speedSquared > 0;
+            if (!near || !creeps(state, view, endSquared, toM - fromM)) {
                 return stalled(state, Math.min(gone, toM - fromM));
             }
-            // Within a few metres of the mark the driver gives a breath of steam more than the handles told say.
-            endSquared = Math.min(state.speedSquared, 0.04);
-            forces.pullN += (endSquared - forces.freeEndSquared) * forces.inertiaKg / (2 * (toM - fromM));
         }
         if (escapes(state, toM, endSquared)) {
             return Optional.of(
@@ -152,11 +150,30 @@ final class StepMaker {
         return Optional.empty();
     }
 
+    /**
+     * Within a few metres of the mark the driver gives a breath of steam more than the handles told say: as much of the first valve
+     * in full gear as brings the train there at a crawl, and the steam for it. Returns false if that is not enough.
+     */
+    private boolean creeps(TrainState state, CabView view, double endSquared, double lengthM) {
+        double neededN = forces.pullN + (endSquared - forces.freeEndSquared) * forces.inertiaKg / (2 * lengthM);
+        EngineAtWork first = engines.get(0);
+        Controls breath = new Controls(
+                Controls.FIRST_VALVE, first.engine().parameters().valveGear().cutoffFull());
+        Pull most = view.pull(0, breath, state.speedMps());
+        if (neededN > most.forceN()) {
+            return false;
+        }
+        forces.pullN = neededN;
+        forces.steamKgPerS(0, most.steamKgPerS() * neededN / most.forceN(), engines.size());
+        forces.steamShare = 1;
+        return true;
+    }
+
     /** Returns true if a limit is passed too fast, or a stop is made only by more brake than there is. */
     private boolean escapes(TrainState state, double toM, double endSquared) {
         double allowed = grid.allowedSquared(state.cell, toM);
         if (allowed <= 0) {
-            return forces.brakeN > BRAKE_BEYOND * brake.fullN(state.speedMps());
+            return forces.brakeN > brake.fullN(state.speedMps());
         }
         boolean falling = grid.allowedEnd[state.cell] < grid.allowedStart[state.cell];
         return !falling && Math.sqrt(endSquared) > Math.sqrt(allowed) + NOT_HELD_MPS;
@@ -206,7 +223,7 @@ final class StepMaker {
         forces.steamShare = full > 0 ? forces.pullN / full : 0;
         if (end > allowed) {
             double neededN = (end - allowed) * forces.inertiaKg / (2 * lengthM);
-            // At the mark itself the train stands; more brake than there is by half is told as not held.
+    
             forces.brakeN = allowed <= 0 ? neededN : Math.min(neededN, brake.forceN(state, meanMps));
             end -= 2 * lengthM * forces.brakeN / forces.inertiaKg;
         }

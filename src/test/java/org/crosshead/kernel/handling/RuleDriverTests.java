@@ -46,6 +46,17 @@ class RuleDriverTests {
         assertThat(worstJ / greatestJ).isLessThan(1e-6);
     }
 
+    /** Neither at the mark nor anywhere else is more asked of the brake than the service application gives. */
+    @Test
+    void brakesWithNoMoreThanTheServiceBrake() {
+        double fullN = BOOKED.train().service().force().forceN(0);
+        double mostN = 0;
+        for (int i = 0; i < EXPRESS.size(); i++) {
+            mostN = Math.max(mostN, EXPRESS.brakeN(i));
+        }
+        assertThat(mostN).isGreaterThan(0.5 * fullN).isLessThanOrEqualTo(fullN);
+    }
+
     private static double square(double value) {
         return value * value;
     }
