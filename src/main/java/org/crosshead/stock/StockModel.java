@@ -49,6 +49,12 @@ public final class StockModel {
         return resolved(content, figures, estimates(content.code(), FiguresNeeded.ofClass(content), figures));
     }
 
+    /** Returns every figure of a class that may be used, in the kernel's units, one engine's own in place where it has them. */
+    public static KnownFigures known(ClassRevision ofClass, @Nullable EngineRevision engine) {
+        List<SourcedFigure> own = engine == null ? List.of() : engine.content().figures();
+        return StoredFigures.usable(StoredFigures.merged(ofClass.content().figures(), own));
+    }
+
     /**
      * Returns what a formation works out to.
      *

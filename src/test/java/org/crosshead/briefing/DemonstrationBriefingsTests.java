@@ -30,6 +30,10 @@ import org.crosshead.route.RestrictionDraft;
 import org.crosshead.route.Restrictions;
 import org.crosshead.route.Scope;
 import org.crosshead.route.SpeedUnit;
+import org.crosshead.stock.LocomotiveClassDraft;
+import org.crosshead.stock.LocomotiveClasses;
+import org.crosshead.stock.SourcedFigure;
+import org.crosshead.stock.figure.ClassFigure;
 import org.crosshead.working.TrainSummary;
 import org.crosshead.working.Trains;
 import org.junit.jupiter.api.Test;
@@ -56,6 +60,9 @@ class DemonstrationBriefingsTests {
 
     @Autowired
     private Restrictions restrictions;
+
+    @Autowired
+    private LocomotiveClasses classes;
 
     @Autowired
     private Clock clock;
@@ -210,6 +217,43 @@ class DemonstrationBriefingsTests {
             briefings.issue(id, "Assistance is ordered");
             assertThat(briefings.show(id).issuedDespite()).isEqualTo("Assistance is ordered");
         });
+    }
+
+    @Test
+    void engineOnACurveSharperThanItsClassMayPassIsToldAsADanger() {
+        LocomotiveClassDraft before = classes.current("T3").orElseThrow().content();
+        List<SourcedFigure> stiffer = before.figures().stream()
+                .map(figure -> figure.key().equals(ClassFigure.MIN_CURVE.key())
+                        ? new SourcedFigure(figure.key(), 11.0, "ch", figure.origin(), figure.note(), true)
+                        : figure)
+                .toList();
+        ServiceJob.run(INSPECTOR, () -> {
+            classes.enter(with(before, stiffer), "stiffer for a test");
+            BriefingDocument document =
+                    briefings.show(briefings.prepare(named("2B51").id())).document();
+            classes.enter(before, "as before");
+            assertThat(document.dangers())
+                    .filteredOn(danger -> danger.kind().equals("today.curve"))
+                    .singleElement()
+                    .satisfies(danger -> {
+                        assertThat(danger.terms().get(0).text()).isEqualTo("31");
+                        assertThat(danger.terms().get(2).value()).isCloseTo(10.0, within(0.01));
+                        assertThat(danger.terms().get(3).value()).isCloseTo(11.0, within(0.01));
+                    });
+        });
+    }
+
+    private static LocomotiveClassDraft with(LocomotiveClassDraft draft, List<SourcedFigure> figures) {
+        return new LocomotiveClassDraft(
+                draft.code(),
+                draft.name(),
+                draft.description(),
+                draft.tenderEngine(),
+                draft.valveFamily(),
+                draft.engineBrake(),
+                draft.trainBrake(),
+                figures,
+                draft.notes());
     }
 
     @Test

@@ -1,24 +1,31 @@
 package org.crosshead.briefing.build;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.crosshead.briefing.Policy;
 import org.crosshead.briefing.document.Phrase;
+import org.crosshead.briefing.build.TrainInputs.EngineAtTrain;
 import org.crosshead.briefing.document.Term;
 import org.crosshead.kernel.motion.EngineAtWork;
 import org.crosshead.kernel.motion.Run;
 import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
 import org.crosshead.kernel.units.Units;
+import org.crosshead.route.LengthUnit;
+import org.crosshead.route.PathCurve;
 import org.crosshead.route.PathLimit;
 import org.crosshead.route.TrainKind;
 import org.crosshead.stock.BrakeKind;
 import org.crosshead.stock.FormationFigures;
 import org.crosshead.stock.StockModel;
+import org.crosshead.stock.figure.ClassFigure;
 
 /** What must stand before everything else: water, coal and brakes that do not suffice. */
 final class Warnings {
 
     private static final double UNCOVERED_M = 30;
+    private static final double CURVE_READ_M = 0.5;
 
     private final Workings workings;
     private final Run run;
@@ -39,6 +46,7 @@ final class Warnings {
                 found.add(Phrase.of("today.no-coal", Term.text(number)));
             }
         }
+        curves(found);
         brakes(found);
         limits(found);
         if (workings.needsMomentum()) {
@@ -70,6 +78,33 @@ final class Warnings {
                     Term.number(Units.gallonsFromKg(leftKg), "gal"),
                     Term.number(Units.gallonsFromKg(reserveKg), "gal")));
         }
+    }
+
+    /** Says which engine meets a curve sharper than the least of its class, at the sharpest of them. */
+    private void curves(List<Phrase> found) {
+        Optional<PathCurve> sharpest = workings.inputs().path().curves().stream()
+                .min(Comparator.comparingDouble(PathCurve::radiusM));
+        if (sharpest.isEmpty()) {
+            return;
+        }
+        PathCurve curve = sharpest.get();
+        for (EngineAtTrain engine : workings.inputs().engines()) {
+            StockModel.known(engine.ofClass(), engine.engine())
+                    .si(ClassFigure.MIN_CURVE)
+                    .filter(leastM -> curve.radiusM() < leastM - CURVE_READ_M)
+                    .ifPresent(leastM -> found.add(Phrase.of(
+                            "today.curve",
+                            Term.text(engine.turn().engineNumber()),
+                            workings.place(curve.fromM()),
+                            radius(curve.radiusM(), curve),
+                            radius(leastM, curve))));
+        }
+    }
+
+    private static Term radius(double radiusM, PathCurve curve) {
+        return curve.radiusUnit() == LengthUnit.METRES
+                ? Term.number(radiusM, "m")
+                : Term.number(Units.chainsFromMetres(radiusM), "chains");
     }
 
     private void brakes(List<Phrase> found) {

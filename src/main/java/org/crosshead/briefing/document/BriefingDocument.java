@@ -52,7 +52,8 @@ public record BriefingDocument(
             "today.low-water",
             "today.tank-empty",
             "today.no-coal",
-            "today.brake-mismatch");
+            "today.brake-mismatch",
+            "today.curve");
 
     public BriefingDocument {
         madeFrom = List.copyOf(madeFrom);
