@@ -257,6 +257,21 @@ class DemonstrationBriefingsTests {
     }
 
     @Test
+    void assistingEngineHasPointsOfItsOwn() {
+        BriefingDocument document = document(prepared(named("1A40").id()));
+        assertThat(document.handling())
+                .filteredOn(row -> row.action().startsWith("assist-"))
+                .extracting(HandlingRow::action)
+                .containsExactly("assist-begin", "assist-end");
+        HandlingRow begins = document.handling().stream()
+                .filter(row -> row.action().equals("assist-begin"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(begins.words().terms().get(0).text()).isEqualTo("36");
+        assertThat(begins.place().measure()).isCloseTo(22 * 80 + 50, within(0.5));
+    }
+
+    @Test
     void crewDoNotSeeWhatIsOnlyPrepared() {
         long id = prepared(today().get(0).id());
         ServiceJob.run(

@@ -13,8 +13,10 @@ import org.crosshead.kernel.figure.Input;
 import org.crosshead.kernel.figure.Step;
 import org.crosshead.kernel.figure.StepKind;
 import org.crosshead.kernel.handling.RuleDriver;
+import org.crosshead.kernel.motion.Assistance;
 import org.crosshead.kernel.motion.Cause;
 import org.crosshead.kernel.motion.Change;
+import org.crosshead.kernel.motion.EngineAtWork;
 import org.crosshead.kernel.motion.Handles;
 import org.crosshead.kernel.motion.Run;
 import org.crosshead.kernel.motion.Stoking;
@@ -53,12 +55,36 @@ final class HandlingMaker {
             points.add(new Point(
                     held, new Told("brake-hold", false, null, Phrase.of("action.brake-hold"), Cause.FALL_BEGINS)));
         }
+        points.addAll(assistance());
         points.sort(Comparator.comparingInt(Point::sample));
         List<HandlingRow> rows = new ArrayList<>();
         for (Point point : points) {
             rows.add(row(rows.size() + 1, point.sample(), point.told()));
         }
         return rows;
+    }
+
+    /** Where assisting engines begin and end their work. */
+    private List<Point> assistance() {
+        List<Point> points = new ArrayList<>();
+        List<EngineAtWork> engines = workings.model().request().train().engines();
+        for (int i = 1; i < engines.size(); i++) {
+            Assistance range = engines.get(i).assistance();
+            if (range.equals(Assistance.THROUGHOUT) || range.fromM() >= run.endM()) {
+                continue;
+            }
+            Term number = Term.text(workings.inputs().engines().get(i).turn().engineNumber());
+            Term end = workings.place(Math.min(range.toM(), run.endM()));
+            points.add(new Point(
+                    run.sampleAt(Math.max(range.fromM(), run.startM())),
+                    new Told("assist-begin", false, null, Phrase.of("action.assist-begin", number, end), Cause.ASSISTED)));
+            if (range.toM() <= run.endM()) {
+                points.add(new Point(
+                        run.sampleAt(range.toM()),
+                        new Told("assist-end", false, null, Phrase.of("action.assist-end", number), Cause.ASSISTED)));
+            }
+        }
+        return points;
     }
 
     /** A point before it is numbered. */
@@ -282,6 +308,7 @@ final class HandlingMaker {
         Term pressure = Term.figure(Units.psiFromPa(run.pressurePa(sample)), "psi", key + "pressure");
         String kind = "reason." + (told.forFireman() ? "fire." : "") + RoadMaker.lower(told.cause());
         return switch (told.cause()) {
+            case ASSISTED -> Phrase.of(told.action().equals("assist-begin") ? "reason.assist-begin" : "reason.assist-end");
             case BEATS_COUNTED -> Phrase.of(kind, Term.number(RuleDriver.BEATS_WITH_COCKS_OPEN, ""));
             case BOILER_LIMITS -> Phrase.of(kind, gradient(key, atM), pressure);
             case STARTING, BANK_BEGINS, BANK_AHEAD, SPEED_FALLS, SUMMIT_PASSED, FALL_BEGINS, RAIL_POOR ->

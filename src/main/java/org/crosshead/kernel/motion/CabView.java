@@ -151,12 +151,18 @@ final class CabView implements Moment {
         return pulls[engine].pull(state.boilers[engine], controls, speedMps, rail());
     }
 
+    /** Returns the handles of an engine while the train engine has these. */
+    Controls followed(int engine, Controls controls) {
+        EngineAtWork atWork = engines().get(engine);
+        return engine == 0 ? atWork.handles(controls) : atWork.followed(controls, state.boilers[engine]);
+    }
+
     @Override
     public double pullN(Controls controls) {
         double sum = request.train().helpN();
         for (int i = 0; i < engines().size(); i++) {
             if (engines().get(i).worksAt(state.positionM)) {
-                sum += pull(i, engines().get(i).handles(controls), state.speedMps())
+                sum += pull(i, followed(i, controls), state.speedMps())
                         .forceN();
             }
         }

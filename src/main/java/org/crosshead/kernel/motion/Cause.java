@@ -18,5 +18,7 @@ public enum Cause {
     STOP_AHEAD,
     STANDING,
     LEVEL_HIGH,
-    LEVEL_LOW
+    LEVEL_LOW,
+    /** An assisting engine begins or ends its work. */
+    ASSISTED
 }
