@@ -4,6 +4,7 @@ import org.crosshead.kernel.traction.Controls;
 import org.crosshead.kernel.traction.Engine;
 import org.crosshead.kernel.traction.EngineState;
 import org.crosshead.kernel.traction.Firing;
+import org.crosshead.kernel.traction.HeatAccount;
 import org.crosshead.kernel.traction.LimitedBy;
 import org.crosshead.kernel.traction.LocomotiveParameters;
 import org.crosshead.kernel.traction.Pull;
@@ -24,6 +25,11 @@ public record ConstantEngine(LocomotiveParameters parameters) implements Engine 
     @Override
     public EngineState after(EngineState state, double steamKgPerS, Firing firing, double durationS) {
         return state;
+    }
+
+    @Override
+    public HeatAccount heat(EngineState before, EngineState after, Work work) {
+        return new HeatAccount(0, 0, 0, 0, 0);
     }
 
     @Override

@@ -66,8 +66,8 @@ public class BriefingBuilder {
         boolean needsMomentum = timed instanceof RunOutcome.Stalls && outcome instanceof RunOutcome.Arrives;
         Places places =
                 new Places(inputs.path(), units, inputs.content().dark(), inputs.policyValue(Policy.LANDMARK_REACH));
-        Workings workings =
-                new Workings(inputs, model, outcome, needsMomentum, places, new Speeds(places), new FigureBook());
+        Workings workings = new Workings(
+                inputs, model, outcome, needsMomentum, places, new Speeds(places), new FigureBook(model.engines()));
         return document(inputs, papers, roads.make(model, outcome.run()), workings);
     }
 

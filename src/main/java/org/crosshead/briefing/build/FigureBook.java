@@ -9,12 +9,25 @@ import org.crosshead.kernel.figure.Input;
 import org.crosshead.kernel.figure.Step;
 import org.crosshead.kernel.figure.StepKind;
 import org.crosshead.kernel.motion.Run;
+import org.crosshead.kernel.traction.Engine;
+import org.crosshead.kernel.traction.Firing;
+import org.crosshead.kernel.traction.HeatAccount;
 import org.crosshead.kernel.traction.LocomotiveParameters;
 
 /** Collects the figures of a briefing by key, so that every number shown can say how it came about. */
 final class FigureBook {
 
+    private static final double KILO = 1_000;
+
     private final Map<String, Figure> figures = new LinkedHashMap<>();
+    private final List<Engine> engines;
+
+    /**
+     * @param engines of the run, in its order
+     */
+    FigureBook(List<Engine> engines) {
+        this.engines = List.copyOf(engines);
+    }
 
     Map<String, Figure> figures() {
         return figures;
@@ -54,9 +67,9 @@ final class FigureBook {
         return put(key, Figure.of(List.of(balance(run, sample), reading.inUnit())));
     }
 
-    /** Puts a pressure that was read from the run, after the balance of water there. */
+    /** Puts a pressure that was read from the run, after the balances of heat and water there. */
     Term fromBoiler(String key, Reading reading, Run run, int sample, int engine) {
-        return put(key, Figure.of(List.of(water(run, sample, engine), reading.inUnit())));
+        return put(key, Figure.of(List.of(heat(run, sample, engine), water(run, sample, engine), reading.inUnit())));
     }
 
     /** Puts the share of the glass that the water of the run fills, after the balance of water there. */
@@ -99,6 +112,38 @@ final class FigureBook {
                         new Input("inertia", inertiaKg, "kg", "run:inertia")),
                 (pull - resistance - gravity - curve - brake) / inertiaKg,
                 "m/s2",
+                "RUN");
+    }
+
+    /** The heat of the step that begins at a sample; nothing of an engine that does not work there. */
+    private Step heat(Run run, int sample, int engine) {
+        int at = Math.min(sample, Math.max(0, run.size() - 2));
+        int next = Math.min(at + 1, run.size() - 1);
+        double seconds = run.timeS(next) - run.timeS(at);
+        boolean works = run.coalBurntKg(next, engine) > run.coalBurntKg(at, engine) && seconds > 0;
+        double fed = run.tankUsedKg(next, engine) - run.tankUsedKg(at, engine);
+        double coal = run.coalBurntKg(next, engine) - run.coalBurntKg(at, engine);
+        HeatAccount account = works
+                ? engines.get(engine)
+                        .heat(
+                                run.state(at, engine),
+                                run.state(next, engine),
+                                new Engine.Work(
+                                        run.steamKgPerS(at, engine),
+                                        new Firing(coal / seconds, fed / seconds),
+                                        seconds))
+                : new HeatAccount(0, 0, 0, 0, 0);
+        return new Step(
+                StepKind.RUN,
+                "run.heat",
+                "fired + fed - drawn - blown",
+                List.of(
+                        new Input("fired", account.firedJ() / KILO, "kJ", "run:fired"),
+                        new Input("fed", account.fedJ() / KILO, "kJ", "run:feed-heat"),
+                        new Input("drawn", account.drawnJ() / KILO, "kJ", "run:drawn"),
+                        new Input("blown", account.blownJ() / KILO, "kJ", "run:blown")),
+                account.storedJ() / KILO,
+                "kJ",
                 "RUN");
     }
 

@@ -77,7 +77,12 @@ final class HandlingMaker {
             Term end = workings.place(Math.min(range.toM(), run.endM()));
             points.add(new Point(
                     run.sampleAt(Math.max(range.fromM(), run.startM())),
-                    new Told("assist-begin", false, null, Phrase.of("action.assist-begin", number, end), Cause.ASSISTED)));
+                    new Told(
+                            "assist-begin",
+                            false,
+                            null,
+                            Phrase.of("action.assist-begin", number, end),
+                            Cause.ASSISTED)));
             if (range.toM() <= run.endM()) {
                 points.add(new Point(
                         run.sampleAt(range.toM()),
@@ -308,7 +313,8 @@ final class HandlingMaker {
         Term pressure = Term.figure(Units.psiFromPa(run.pressurePa(sample)), "psi", key + "pressure");
         String kind = "reason." + (told.forFireman() ? "fire." : "") + RoadMaker.lower(told.cause());
         return switch (told.cause()) {
-            case ASSISTED -> Phrase.of(told.action().equals("assist-begin") ? "reason.assist-begin" : "reason.assist-end");
+            case ASSISTED ->
+                Phrase.of(told.action().equals("assist-begin") ? "reason.assist-begin" : "reason.assist-end");
             case BEATS_COUNTED -> Phrase.of(kind, Term.number(RuleDriver.BEATS_WITH_COCKS_OPEN, ""));
             case BOILER_LIMITS -> Phrase.of(kind, gradient(key, atM), pressure);
             case STARTING, BANK_BEGINS, BANK_AHEAD, SPEED_FALLS, SUMMIT_PASSED, FALL_BEGINS, RAIL_POOR ->

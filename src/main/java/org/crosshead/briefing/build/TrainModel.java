@@ -104,6 +104,10 @@ final class TrainModel {
         return consist;
     }
 
+    List<Engine> engines() {
+        return engines;
+    }
+
     Engine engine(int index) {
         return engines.get(index);
     }

@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.crosshead.briefing.Policy;
-import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.build.TrainInputs.EngineAtTrain;
+import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Term;
 import org.crosshead.kernel.motion.EngineAtWork;
 import org.crosshead.kernel.motion.Run;
@@ -82,8 +82,8 @@ final class Warnings {
 
     /** Says which engine meets a curve sharper than the least of its class, at the sharpest of them. */
     private void curves(List<Phrase> found) {
-        Optional<PathCurve> sharpest = workings.inputs().path().curves().stream()
-                .min(Comparator.comparingDouble(PathCurve::radiusM));
+        Optional<PathCurve> sharpest =
+                workings.inputs().path().curves().stream().min(Comparator.comparingDouble(PathCurve::radiusM));
         if (sharpest.isEmpty()) {
             return;
         }

@@ -162,8 +162,7 @@ final class CabView implements Moment {
         double sum = request.train().helpN();
         for (int i = 0; i < engines().size(); i++) {
             if (engines().get(i).worksAt(state.positionM)) {
-                sum += pull(i, followed(i, controls), state.speedMps())
-                        .forceN();
+                sum += pull(i, followed(i, controls), state.speedMps()).forceN();
             }
         }
         return sum;

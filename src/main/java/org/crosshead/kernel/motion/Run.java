@@ -2,6 +2,7 @@ package org.crosshead.kernel.motion;
 
 import java.util.List;
 import java.util.Optional;
+import org.crosshead.kernel.traction.EngineState;
 import org.crosshead.kernel.traction.LimitedBy;
 import org.crosshead.kernel.units.Check;
 import org.jspecify.annotations.Nullable;
@@ -34,7 +35,8 @@ public final class Run {
     static final int COAL_BURNT = 3;
     static final int STEAM = 4;
     static final int TANK_USED = 5;
-    static final int ENGINE_COLUMNS = 6;
+    static final int FIRE = 6;
+    static final int ENGINE_COLUMNS = 7;
 
     private static final List<LimitedBy> LIMITS = List.of(LimitedBy.values());
 
@@ -166,6 +168,11 @@ public final class Run {
 
     public double steamKgPerS(int sample, int engine) {
         return engineColumn(sample, engine, STEAM);
+    }
+
+    /** Returns pressure, water and fire of a boiler. */
+    public EngineState state(int sample, int engine) {
+        return new EngineState(pressurePa(sample, engine), waterKg(sample, engine), engineColumn(sample, engine, FIRE));
     }
 
     public double coalTotalKg(int engine) {

@@ -80,6 +80,7 @@ final class RunRecorder {
             rows[engine + Run.COAL_BURNT] = state.coalBurntKg[i];
             rows[engine + Run.STEAM] = forces.steamKgPerS(i) * forces.steamShare;
             rows[engine + Run.TANK_USED] = state.tankUsedKg[i];
+            rows[engine + Run.FIRE] = state.boilers[i].fireW();
         }
     }
 

@@ -223,7 +223,7 @@ final class StepMaker {
         forces.steamShare = full > 0 ? forces.pullN / full : 0;
         if (end > allowed) {
             double neededN = (end - allowed) * forces.inertiaKg / (2 * lengthM);
-    
+
             forces.brakeN = allowed <= 0 ? neededN : Math.min(neededN, brake.forceN(state, meanMps));
             end -= 2 * lengthM * forces.brakeN / forces.inertiaKg;
         }

@@ -21,6 +21,20 @@ public interface Engine {
      */
     EngineState after(EngineState state, double steamKgPerS, Firing firing, double durationS);
 
+    /**
+     * Returns where the heat went over a while that led from one state to another by {@link #after}. Its parts balance:
+     * {@code fired + fed - drawn - blown = stored}.
+     */
+    HeatAccount heat(EngineState before, EngineState after, Work work);
+
+    /**
+     * What was asked of the boiler over a while.
+     *
+     * @param steamKgPerS taken by the cylinders
+     * @param durationS from 0 to 60
+     */
+    record Work(double steamKgPerS, Firing firing, double durationS) {}
+
     /** Returns the greatest rate at which this boiler and grate can make steam at this pressure, kg/s. */
     double evaporationMaxKgPerS(double pressurePa);
 

@@ -112,10 +112,9 @@ public final class SteamEngine implements Engine {
     public EngineState after(EngineState state, double steamKgPerS, Firing firing, double durationS) {
         Check.within("durationS", durationS, 0, STEP_LONGEST_S);
         double p = absolute(state.pressurePa());
-        double keptShare = Math.exp(-durationS / FIRE_LAG_S);
         double newFireW = boilerShare(p) * grate.heatW(firing.coalKgPerS());
-        double fireW = newFireW + (state.fireW() - newFireW) * keptShare;
-        double heatJ = newFireW * durationS + (state.fireW() - newFireW) * FIRE_LAG_S * (1 - keptShare);
+        double fireW = newFireW + (state.fireW() - newFireW) * Math.exp(-durationS / FIRE_LAG_S);
+        double heatJ = firedJ(state, newFireW, durationS);
         double takenKg = (steamKgPerS + EJECTOR_KG_PER_S) * durationS;
         double fedKg = firing.feedKgPerS() * durationS;
         ClosedBoiler.Sums sums = boiler.sums(new ClosedBoiler.Content(p, state.waterKg()))
@@ -128,6 +127,30 @@ public final class SteamEngine implements Engine {
                 boiler.content(sums, absolute(parameters.boiler().pressureMaxPa()), p);
         return new EngineState(
                 Math.max(0, content.pressurePa() - SaturatedSteam.ATMOSPHERE_PA), content.waterKg(), fireW);
+    }
+
+    /** Returns what a fire gives that goes over from what it gave to another rate. */
+    private static double firedJ(EngineState state, double newFireW, double durationS) {
+        double keptShare = Math.exp(-durationS / FIRE_LAG_S);
+        return newFireW * durationS + (state.fireW() - newFireW) * FIRE_LAG_S * (1 - keptShare);
+    }
+
+    @Override
+    public HeatAccount heat(EngineState before, EngineState after, Work work) {
+        double p = absolute(before.pressurePa());
+        double fedKg = work.firing().feedKgPerS() * work.durationS();
+        double takenKg = (work.steamKgPerS() + EJECTOR_KG_PER_S) * work.durationS();
+        ClosedBoiler.Sums then = boiler.sums(new ClosedBoiler.Content(p, before.waterKg()));
+        ClosedBoiler.Sums now = boiler.sums(new ClosedBoiler.Content(absolute(after.pressurePa()), after.waterKg()));
+        double blownKg = then.massKg() + fedKg - takenKg - now.massKg();
+        SaturatedSteam table = SaturatedSteam.table();
+        double newFireW = boilerShare(p) * grate.heatW(work.firing().coalKgPerS());
+        return new HeatAccount(
+                firedJ(before, newFireW, work.durationS()),
+                fedKg * FEED_J_PER_KG,
+                takenKg * table.steamEnthalpy(p),
+                blownKg * table.steamEnthalpy(absolute(after.pressurePa())),
+                now.energyJ() - then.energyJ());
     }
 
     @Override

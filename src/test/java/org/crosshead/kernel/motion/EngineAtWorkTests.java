@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 class EngineAtWorkTests {
 
     private static final Boiler BOILER = EngineFixtures.express().boiler();
-    private static final EngineAtWork ENGINE = EngineAtWork.throughout(
-            new SteadyEngine(50_000), state(1, 0.8), new Supply(10_000, 10_000, 3_000));
+    private static final EngineAtWork ENGINE =
+            EngineAtWork.throughout(new SteadyEngine(50_000), state(1, 0.8), new Supply(10_000, 10_000, 3_000));
     private static final Controls WIDE = new Controls(1, 0.4);
 
     private static EngineState state(double pressureShare, double glass) {
@@ -39,6 +39,7 @@ class EngineAtWorkTests {
     @Test
     void neverBeyondItsOwnGear() {
         double full = EngineFixtures.express().valveGear().cutoffFull();
-        assertThat(ENGINE.followed(new Controls(1, 0.9), state(1, 0.8)).cutoff()).isEqualTo(full);
+        assertThat(ENGINE.followed(new Controls(1, 0.9), state(1, 0.8)).cutoff())
+                .isEqualTo(full);
     }
 }
