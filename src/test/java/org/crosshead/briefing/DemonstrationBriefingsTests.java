@@ -19,8 +19,10 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.crosshead.briefing.document.BriefingDocument;
 import org.crosshead.briefing.document.HandlingRow;
+import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Since;
 import org.crosshead.kernel.figure.Figure;
 import org.crosshead.kernel.figure.Recompute;
@@ -148,6 +150,23 @@ class DemonstrationBriefingsTests {
             }
         }
         assertThat(checked).isGreaterThan(20);
+    }
+
+    /** Numbers that count (of vehicles, axles), limits and shares have their steps too; ordinals of revisions and beats are names. */
+    @Test
+    void everyNumberInTheSentencesOfTheDayAndTheHeadHasItsSteps() {
+        for (TrainSummary train : today()) {
+            BriefingDocument document = document(prepared(train.id()));
+            Stream<Phrase> sentences = Stream.of(
+                            document.today().stream(),
+                            document.keyFigures().stream().flatMap(figure -> figure.further().stream()),
+                            document.braking().stream().map(row -> row.targetWords()))
+                    .flatMap(stream -> stream);
+            assertThat(sentences.flatMap(phrase -> phrase.terms().stream()).filter(term -> term.value() != null))
+                    .as(train.code())
+                    .isNotEmpty()
+                    .allSatisfy(term -> assertThat(document.figures()).containsKey(term.figure()));
+        }
     }
 
     @Test

@@ -80,8 +80,14 @@ final class BrakingMaker {
             boolean slower = limit.fromM() > BEFORE_M && limit.limitMps() < approach(limit.fromM()) - LESS_MPS;
             if (slower && limit.fromM() != lastM && isLeast(limit)) {
                 lastM = limit.fromM();
-                Term speed = Term.number(limit.limit(), unit(limit));
-                String kind = limit.source() == PathLimit.Source.TEMPORARY ? "temporary" : "permanent";
+                boolean temporary = limit.source() == PathLimit.Source.TEMPORARY;
+                Term speed = workings.book()
+                        .given(
+                                "braked-for-" + Math.round(limit.fromM()),
+                                limit.limit(),
+                                unit(limit),
+                                temporary ? "route:restriction" : "route:limit");
+                String kind = temporary ? "temporary" : "permanent";
                 targets.add(new Target(
                         kind,
                         limit.fromM(),

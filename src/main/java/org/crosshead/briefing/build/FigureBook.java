@@ -91,6 +91,19 @@ final class FigureBook {
         return put(key, Figure.of(List.of(water(run, sample, engine), step)));
     }
 
+    /** Puts a value that is stored as it is shown. */
+    Term given(String key, double value, String unit, String source) {
+        Step step = new Step(
+                StepKind.GIVEN,
+                "given",
+                "stored",
+                List.of(new Input("stored", value, unit, source)),
+                value,
+                unit,
+                "ARITHMETIC");
+        return put(key, Figure.of(List.of(step)));
+    }
+
     static Step balance(Run run, int sample) {
         int at = Math.min(sample, Math.max(0, run.size() - 2));
         double inertiaKg = run.inertiaKg(at);

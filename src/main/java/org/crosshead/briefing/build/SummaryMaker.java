@@ -51,7 +51,12 @@ final class SummaryMaker {
                 today.add(Phrase.of(
                         "today.restriction",
                         Term.text(limit.number()),
-                        Term.number(limit.limit(), BrakingMaker.unit(limit)),
+                        workings.book()
+                                .given(
+                                        "today.restriction-" + limit.number(),
+                                        limit.limit(),
+                                        BrakingMaker.unit(limit),
+                                        "route:restriction"),
                         workings.place(limit.fromM()),
                         workings.place(limit.toM())));
             }
@@ -143,25 +148,40 @@ final class SummaryMaker {
         return workings.book().put("load", Figure.of(List.of(step)));
     }
 
-    private static List<Phrase> loadFurther(FormationFigures.Resolved consist) {
+    private List<Phrase> loadFurther(FormationFigures.Resolved consist) {
         List<Phrase> further = new ArrayList<>();
-        further.add(
-                Phrase.of("key-figure.vehicles", Term.number(consist.vehicles().size(), "")));
+        further.add(Phrase.of(
+                "key-figure.vehicles", given("vehicles", consist.vehicles().size(), "")));
         boolean axlesKnown =
                 consist.vehicles().stream().noneMatch(vehicle -> vehicle.axles().isEmpty());
         if (axlesKnown) {
             int axles = consist.vehicles().stream()
                     .mapToInt(vehicle -> vehicle.axles().orElseThrow())
                     .sum();
-            further.add(Phrase.of("key-figure.axles", Term.number(axles, "")));
+            further.add(Phrase.of("key-figure.axles", given("axles", axles, "")));
         }
-        further.add(Phrase.of("key-figure.length", Term.number(Units.feetFromMetres(consist.lengthM()), "ft")));
+        further.add(Phrase.of("key-figure.length", given("length", Units.feetFromMetres(consist.lengthM()), "ft")));
         double brakedKg = consist.vehicles().stream()
                 .filter(FormationFigures.Vehicle::braked)
                 .mapToDouble(FormationFigures.Vehicle::massKg)
                 .sum();
-        further.add(Phrase.of("key-figure.braked", Term.number(PERCENT * brakedKg / consist.massKg(), "%")));
+        Step braked = new Step(
+                StepKind.FORMULA,
+                "load.braked",
+                "braked / mass * 100",
+                List.of(
+                        new Input("braked", brakedKg, "kg", "formation:braked"),
+                        new Input("mass", consist.massKg(), "kg", "formation:mass")),
+                brakedKg / consist.massKg() * PERCENT,
+                "%",
+                "ARITHMETIC");
+        further.add(Phrase.of("key-figure.braked", workings.book().put("load.braked", Figure.of(List.of(braked)))));
         return further;
+    }
+
+    /** A number that the formation sums to. */
+    private Term given(String what, double value, String unit) {
+        return workings.book().given("load." + what, value, unit, "formation:" + what);
     }
 
     private KeyFigure water() {

@@ -8,6 +8,10 @@ import org.crosshead.briefing.Policy;
 import org.crosshead.briefing.build.TrainInputs.EngineAtTrain;
 import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Term;
+import org.crosshead.kernel.figure.Figure;
+import org.crosshead.kernel.figure.Input;
+import org.crosshead.kernel.figure.Step;
+import org.crosshead.kernel.figure.StepKind;
 import org.crosshead.kernel.motion.EngineAtWork;
 import org.crosshead.kernel.motion.Run;
 import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
@@ -75,9 +79,22 @@ final class Warnings {
                     "today.tank-reserve",
                     Term.text(number),
                     workings.place(run.positionM(lowest)),
-                    Term.number(Units.gallonsFromKg(leftKg), "gal"),
-                    Term.number(Units.gallonsFromKg(reserveKg), "gal")));
+                    gallons("today.tank-left-" + number, leftKg, "run:supplies"),
+                    gallons("today.tank-reserve-" + number, reserveKg, "policy:water.reserve-share")));
         }
+    }
+
+    private Term gallons(String key, double kg, String source) {
+        double gallonKg = Units.kgFromGallons(1);
+        Step step = new Step(
+                StepKind.FORMULA,
+                "water.gallons",
+                "water / gallon",
+                List.of(new Input("water", kg, "kg", source), new Input("gallon", gallonKg, "kg for 1 gal", "UNITS")),
+                kg / gallonKg,
+                "gal",
+                "UNITS");
+        return workings.book().put(key, Figure.of(List.of(step)));
     }
 
     /** Says which engine meets a curve sharper than the least of its class, at the sharpest of them. */
@@ -96,15 +113,19 @@ final class Warnings {
                             "today.curve",
                             Term.text(engine.turn().engineNumber()),
                             workings.place(curve.fromM()),
-                            radius(curve.radiusM(), curve),
-                            radius(leastM, curve))));
+                            radius("today.curve", curve.radiusM(), curve, "route:curve"),
+                            radius(
+                                    "today.curve-least-" + engine.turn().engineNumber(),
+                                    leastM,
+                                    curve,
+                                    "class:min-curve"))));
         }
     }
 
-    private static Term radius(double radiusM, PathCurve curve) {
+    private Term radius(String key, double radiusM, PathCurve curve, String source) {
         return curve.radiusUnit() == LengthUnit.METRES
-                ? Term.number(radiusM, "m")
-                : Term.number(Units.chainsFromMetres(radiusM), "chains");
+                ? workings.book().given(key, radiusM, "m", source)
+                : workings.book().given(key, Units.chainsFromMetres(radiusM), "chains", source);
     }
 
     private void brakes(List<Phrase> found) {

@@ -199,6 +199,9 @@ public final class BriefingWords {
         if (first.matches("s\\d+")) {
             return "supplies";
         }
+        if (first.startsWith("braked-for")) {
+            return "braking";
+        }
         return first.equals("today") || first.equals("limit") ? "today" : "head";
     }
 
