@@ -311,6 +311,18 @@ class DemonstrationBriefingsTests {
     }
 
     @Test
+    void estimatedGradientsAreNamedWhereTheyCount() {
+        assertThat(document(prepared(named("2K07").id())).assumptions())
+                .filteredOn(phrase -> phrase.kind().equals("assumption.gradient-estimated"))
+                .singleElement()
+                .satisfies(phrase -> assertThat(phrase.terms())
+                        .extracting(term -> term.text())
+                        .containsExactly("3.400 km", "0.600 km"));
+        assertThat(document(prepared(named("1X01").id())).assumptions())
+                .noneMatch(phrase -> phrase.kind().endsWith("-estimated"));
+    }
+
+    @Test
     void crewDoNotSeeWhatIsOnlyPrepared() {
         long id = prepared(today().get(0).id());
         ServiceJob.run(

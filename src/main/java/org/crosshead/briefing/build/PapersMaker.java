@@ -16,6 +16,8 @@ import org.crosshead.briefing.document.NoteRow;
 import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.SourceRow;
 import org.crosshead.briefing.document.Term;
+import org.crosshead.platform.Origin;
+import org.crosshead.route.PathGradient;
 import org.crosshead.route.Restriction;
 import org.crosshead.stock.EstimateUsed;
 import org.crosshead.stock.FigureEntry;
@@ -139,7 +141,41 @@ final class PapersMaker {
         if (!inputs.path().reversalsM().isEmpty()) {
             assumptions.add(Phrase.of("assumption.reversal"));
         }
+        estimatedRoad(assumptions);
         return assumptions;
+    }
+
+    /** Names the stretches whose gradient or curve nobody measured; who entered them has accepted them by entering them. */
+    private void estimatedRoad(List<Phrase> assumptions) {
+        double fromM = Double.NaN;
+        double toM = Double.NaN;
+        for (PathGradient gradient : inputs.path().gradients()) {
+            if (isMeasured(gradient.origin())) {
+                continue;
+            }
+            if (gradient.fromM() != toM) {
+                stretch(assumptions, "assumption.gradient-estimated", fromM, toM);
+                fromM = gradient.fromM();
+            }
+            toM = gradient.toM();
+        }
+        stretch(assumptions, "assumption.gradient-estimated", fromM, toM);
+        inputs.path().curves().stream()
+                .filter(curve -> !isMeasured(curve.origin()))
+                .forEach(curve -> stretch(assumptions, "assumption.curve-estimated", curve.fromM(), curve.toM()));
+    }
+
+    private static boolean isMeasured(Origin origin) {
+        return origin != Origin.ESTIMATED && origin != Origin.UNKNOWN;
+    }
+
+    private void stretch(List<Phrase> assumptions, String kind, double fromM, double toM) {
+        if (!Double.isNaN(fromM)) {
+            assumptions.add(Phrase.of(
+                    kind,
+                    Term.text(inputs.path().at(fromM).measureText()),
+                    Term.text(inputs.path().at(toM).measureText())));
+        }
     }
 
     private static Phrase estimate(EstimateUsed used) {
