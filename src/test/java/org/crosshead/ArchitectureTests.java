@@ -69,12 +69,13 @@ class ArchitectureTests {
         "figure, figure units",
         "track, track figure units",
         "steam, steam figure units",
-        "traction, traction track steam figure units",
+        "cylinder, cylinder steam figure units",
+        "traction, traction cylinder track steam figure units",
         "resistance, resistance track steam figure units",
         "braking, braking resistance track steam figure units",
-        "standing, standing traction resistance braking track steam figure units",
-        "motion, motion traction resistance braking track steam figure units",
-        "handling, handling motion standing traction resistance braking track steam figure units"
+        "standing, standing traction cylinder resistance braking track steam figure units",
+        "motion, motion traction cylinder resistance braking track steam figure units",
+        "handling, handling motion standing traction cylinder resistance braking track steam figure units"
     })
     void kernelPointsDownwards(String upper, String lower) {
         classes()

@@ -13,7 +13,7 @@ import org.crosshead.kernel.units.Check;
 public record ClosedBoiler(double volumeM3, double metalHeatJPerK) {
 
     private static final int ROUNDS = 40;
-    private static final double CLOSE_PA = 1e-7;
+    private static final double CLOSE_PA = 1e-8;
     private static final int ROUNDS_FROM_NEAR = 4;
     private static final double SLOPE_OVER_PA = 250;
     private static final SaturatedSteam STEAM = SaturatedSteam.table();

@@ -1,5 +1,7 @@
 package org.crosshead.kernel.traction;
 
+import org.crosshead.kernel.cylinder.CylinderForm;
+import org.crosshead.kernel.cylinder.CylinderTable;
 import org.crosshead.kernel.steam.ClosedBoiler;
 import org.crosshead.kernel.steam.SaturatedSteam;
 import org.crosshead.kernel.steam.Superheat;
@@ -9,11 +11,16 @@ import org.crosshead.kernel.units.Check;
 import org.crosshead.kernel.units.Units;
 
 /**
- * A simple-expansion engine in its first form: mean pressure by cutoff, falling with piston speed; steam by the filling of the
- * cylinders and what condenses there; a closed boiler heated by a fire that answers slowly; a rail that holds so much. The
- * figures marked as estimates in docs/physics.md are this project's own.
+ * A simple-expansion engine: mean pressure and steam by the indicator diagrams of its class; a closed boiler heated by a fire that
+ * answers slowly; a rail that holds so much. The figures marked as estimates in docs/physics.md are this project's own.
  */
 public final class SteamEngine implements Engine {
+
+    /**
+     * Greatest share of chest pressure that reaches the rim: that of the tractive effort formula (key EFFORTS in docs/sources.md),
+     * by which engines are rated. The diagram alone gives more at a crawl in full gear.
+     */
+    static final double SHARE_MAX = TractiveEffort.CUSTOMARY_SHARE;
 
     /** Chest pressure with the first valve only, as a share of boiler pressure: an estimate. */
     static final double FIRST_VALVE_CHEST_SHARE = 0.7;
@@ -22,24 +29,6 @@ public final class SteamEngine implements Engine {
     static final double FIRE_LAG_S = 300;
 
     private static final double STEP_LONGEST_S = 60;
-    /** Share of mean pressure lost at 1,000 ft/min of piston speed: estimates. */
-    private static final double WIRE_DRAWN_SHORT = 0.30;
-
-    private static final double WIRE_DRAWN_LONG = 0.15;
-    private static final double WIRE_DRAWN_FLOOR = 0.4;
-    private static final double WIRE_DRAWN_AT_FT_PER_MIN = 1_000;
-    /**
-     * Missing quantity of saturated steam: chosen so that the water rate at 25 to 35 per cent cutoff comes within 15 per cent of
-     * 24 to 27 lb for a horse-power hour (from memory). That leaves it below the 0.30 to 0.40 told of short cutoffs (from memory).
-     */
-    private static final double MISSING_SATURATED = 0.24;
-
-    private static final double MISSING_SATURATED_FALL = 0.10;
-    private static final double MISSING_SUPERHEATED = 0.05;
-    /** Share of the back stroke left when the exhaust closes: an estimate. */
-    private static final double COMPRESSION = 0.15;
-
-    private static final double BACK_PRESSURE_PA = 20e3;
     private static final double SUPERHEAT_PER_SHARE_K = 600;
     private static final double SUPERHEAT_MAX_K = 200;
     private static final double STEAM_SPACE_SHARE = 0.3;
@@ -54,9 +43,9 @@ public final class SteamEngine implements Engine {
     private final Superheat steam;
     private final ClosedBoiler boiler;
     private final Grate grate;
-    private final double strokeVolumeM3;
-    /** Steam left in the cylinder when the exhaust closes, for each cubic metre of stroke. */
-    private final double keptKgPerM3;
+    private final CylinderTable table;
+    /** Area of all pistons. */
+    private final double pistonsM2;
 
     private final double heatMostW;
 
@@ -71,9 +60,14 @@ public final class SteamEngine implements Engine {
                 waterVolumeM3 * (1 + STEAM_SPACE_SHARE), METAL_PER_WATER * given.waterFullKg() * IRON_J_PER_KG_K);
         grate = new Grate(given);
         Cylinders cylinders = parameters.cylinders();
-        strokeVolumeM3 = Math.PI / 4 * cylinders.boreM() * cylinders.boreM() * cylinders.strokeM();
-        keptKgPerM3 = (COMPRESSION + MeanPressure.CLEARANCE)
-                / SaturatedSteam.table().steamVolume(BACK_PRESSURE_PA + SaturatedSteam.ATMOSPHERE_PA);
+        pistonsM2 = cylinders.count() * Math.PI / 4 * cylinders.boreM() * cylinders.boreM();
+        table = CylinderTable.of(
+                new CylinderTable.Bore(cylinders.boreM(), cylinders.strokeM()),
+                parameters.valveGear().family() == ValveFamily.SHORT_TRAVEL
+                        ? CylinderForm.SHORT_TRAVEL
+                        : CylinderForm.LONG_TRAVEL,
+                steam,
+                given.pressureMaxPa());
         heatMostW = grate.heatW(grate.coalMaxKgPerS());
     }
 
@@ -93,13 +87,13 @@ public final class SteamEngine implements Engine {
         double railN = Adhesion.coefficient(rail, speedMps) * parameters.adhesiveMassKg() * Units.GRAVITY_MPS2;
         double chestPa = state.pressurePa() * chestShare(controls.regulator());
         double cutoff = Math.min(controls.cutoff(), parameters.valveGear().cutoffFull());
-        double drawn = wireDrawn(speedMps);
-        double share = MeanPressure.share(parameters.valveGear().family(), cutoff) * drawn;
-        double cylinderN = chestPa * share * parameters.cylinders().forcePerPressureM2();
-        if (cylinderN <= 0) {
+        double pistonMps = parameters.cylinders().pistonSpeedMps(speedMps);
+        double meanPa = Math.min(table.meanPressurePa(chestPa, cutoff, pistonMps), SHARE_MAX * chestPa);
+        double cylinderN = meanPa * parameters.cylinders().forcePerPressureM2();
+        if (chestPa <= 0 || cylinderN <= 0) {
             return new Pull(0, 0, Double.POSITIVE_INFINITY, railN, 0, LimitedBy.CYLINDER);
         }
-        double steamKgPerS = cylinderSteamKgPerS(chestPa * drawn, cutoff, speedMps);
+        double steamKgPerS = table.steamKgPerM3(chestPa, cutoff, pistonMps) * pistonsM2 * pistonMps;
         double forceN = Math.min(cylinderN, railN);
         double usedKgPerS = steamKgPerS * forceN / cylinderN;
         double boilerN = steamKgPerS > 0
@@ -164,25 +158,6 @@ public final class SteamEngine implements Engine {
     public double coalForSteamKgPerS(double steamKgPerS, double pressurePa) {
         double perKgJ = steam.enthalpy(absolute(pressurePa)) - FEED_J_PER_KG;
         return grate.coalKgPerS((steamKgPerS + EJECTOR_KG_PER_S) * perKgJ);
-    }
-
-    /** Returns the steam that the cylinders take; chest pressure is above the atmosphere. */
-    private double cylinderSteamKgPerS(double chestPa, double cutoff, double speedMps) {
-        Cylinders cylinders = parameters.cylinders();
-        double strokesPerS = 2 * cylinders.count() * speedMps / (Math.PI * cylinders.wheelDiameterM());
-        double admittedKg = (cutoff + MeanPressure.CLEARANCE) * steam.density(chestPa + SaturatedSteam.ATMOSPHERE_PA);
-        return Math.max(0, admittedKg - keptKgPerM3) * strokeVolumeM3 * strokesPerS * (1 + missingShare(cutoff));
-    }
-
-    private double missingShare(double cutoff) {
-        return steam.kelvins() > 0 ? MISSING_SUPERHEATED : MISSING_SATURATED - MISSING_SATURATED_FALL * cutoff;
-    }
-
-    private double wireDrawn(double speedMps) {
-        double fall = parameters.valveGear().family() == ValveFamily.SHORT_TRAVEL ? WIRE_DRAWN_SHORT : WIRE_DRAWN_LONG;
-        double pistonFtPerMin =
-                Units.feetPerMinuteFromMps(parameters.cylinders().pistonSpeedMps(speedMps));
-        return Math.max(WIRE_DRAWN_FLOOR, 1 - fall * pistonFtPerMin / WIRE_DRAWN_AT_FT_PER_MIN);
     }
 
     private static double chestShare(double regulator) {

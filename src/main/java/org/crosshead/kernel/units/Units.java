@@ -95,6 +95,10 @@ public final class Units {
         return mps * 3.6;
     }
 
+    public static double mpsFromFeetPerMinute(double feetPerMinute) {
+        return feetPerMinute * METRES_PER_FOOT / 60;
+    }
+
     public static double feetPerMinuteFromMps(double mps) {
         return mps * 60 / METRES_PER_FOOT;
     }
