@@ -25,11 +25,11 @@ public final class RuleDriver implements Driver {
     private static final double GAIN_S = 50;
     private static final double ACCELERATION_MAX_MPS2 = 0.30;
     private static final double NEAR_MPS = 0.7;
-    private static final double LEAST_BETWEEN_CHANGES_S = 40;
+    private static final double LEAST_BETWEEN_CHANGES_S = 90;
     private static final double LEAST_WHILE_GATHERING_S = 20;
     private static final double GATHERING_BELOW_MPS = 10;
-    private static final double ENOUGH = 0.86;
-    private static final double TOO_MUCH = 1.65;
+    private static final double ENOUGH = 0.80;
+    private static final double TOO_MUCH = 2.2;
     private static final double RAIL_SHARE = 0.97;
     private static final double REGULATOR_STEP = 0.125;
     private static final double KEPT_SHARE = 1.12;
