@@ -93,7 +93,7 @@ class ArchitectureTests {
         "platform, platform",
         "crew, crew platform kernel.figure kernel.units",
         "route, route platform kernel.track kernel.figure kernel.units",
-        "stock, stock platform kernel.traction kernel.resistance kernel.braking kernel.figure kernel.units",
+        "stock, stock platform kernel.cylinder kernel.traction kernel.resistance kernel.braking kernel.figure kernel.units",
         "diagram, diagram platform kernel",
         "working, working route stock crew platform kernel.track kernel.traction kernel.figure kernel.units",
         "briefing, briefing working route stock crew diagram platform kernel"

@@ -12,27 +12,29 @@ import org.crosshead.kernel.units.Units;
  */
 public final class CylinderTable {
 
-    private static final double[] PRESSURE_SHARES = {0.02, 0.2, 0.45, 0.7, 1.0};
-    private static final double[] CUTOFFS = {
-        0.05, 0.10, 0.15, 0.20, 0.25, 0.30, 0.36, 0.43, 0.50, 0.57, 0.64, 0.72, 0.80, 0.90
-    };
-    private static final double[] FT_PER_MIN = {0, 50, 150, 300, 450, 600, 750, 900, 1_050, 1_250, 1_500, 1_900, 2_400};
+    private static final Axis PRESSURES = new Axis(0.02, 0.02, 0.2, 0.45, 0.7, 1.0);
+    private static final Axis CUTOFFS =
+            new Axis(0.01, 0.05, 0.10, 0.15, 0.20, 0.25, 0.30, 0.36, 0.43, 0.50, 0.57, 0.64, 0.72, 0.80, 0.90);
+    private static final Axis FT_PER_MIN =
+            new Axis(50, 0, 50, 150, 300, 450, 600, 750, 900, 1_050, 1_250, 1_500, 1_900, 2_400);
+    /** Mean pressure and steam stand side by side. */
+    private static final int PAIR = 2;
+
     private static final double BLAST_FLOW = 0.95;
     /** Density of the exhaust in the orifice: steam a little above the atmosphere. */
     private static final double EXHAUST_KG_PER_M3 = 0.62;
 
     private final double pressureMaxPa;
-    private final double[] mean;
-    private final double[] steam;
+    private final double perPressureMax;
+    private final double[] table;
 
     private CylinderTable(Bore bore, CylinderForm form, Superheat superheat, double pressureMaxPa) {
         this.pressureMaxPa = pressureMaxPa;
-        int count = PRESSURE_SHARES.length * CUTOFFS.length * FT_PER_MIN.length;
-        mean = new double[count];
-        steam = new double[count];
-        for (int c = 0; c < CUTOFFS.length; c++) {
-            CrankSteps steps = new CrankSteps(ValveEvents.at(form.valve(), CUTOFFS[c]));
-            for (int p = 0; p < PRESSURE_SHARES.length; p++) {
+        perPressureMax = 1 / pressureMaxPa;
+        table = new double[PAIR * PRESSURES.count() * CUTOFFS.count() * FT_PER_MIN.count()];
+        for (int c = 0; c < CUTOFFS.count(); c++) {
+            CrankSteps steps = new CrankSteps(ValveEvents.at(form.valve(), CUTOFFS.node(c)));
+            for (int p = 0; p < PRESSURES.count(); p++) {
                 fill(bore, form, superheat, new Line(p, c, steps));
             }
         }
@@ -67,13 +69,13 @@ public final class CylinderTable {
 
     /** Fills a line from rest to the greatest speed; the back pressure of a node follows from the steam of the one before. */
     private void fill(Bore bore, CylinderForm form, Superheat superheat, Line line) {
-        double chestPa = PRESSURE_SHARES[line.pressure()] * pressureMaxPa + SaturatedSteam.ATMOSPHERE_PA;
+        double chestPa = PRESSURES.node(line.pressure()) * pressureMaxPa + SaturatedSteam.ATMOSPHERE_PA;
         double volume = 1 / superheat.density(chestPa);
         double exponent =
                 superheat.kelvins() > 0 ? IndicatorDiagram.EXPONENT_SUPERHEATED : IndicatorDiagram.EXPONENT_SATURATED;
         double kgPerM3 = 0;
-        for (int s = 0; s < FT_PER_MIN.length; s++) {
-            double pistonMps = Units.mpsFromFeetPerMinute(FT_PER_MIN[s]);
+        for (int s = 0; s < FT_PER_MIN.count(); s++) {
+            double pistonMps = Units.mpsFromFeetPerMinute(FT_PER_MIN.node(s));
             double backPa = Math.min(chestPa, SaturatedSteam.ATMOSPHERE_PA + blastPa(form, kgPerM3, pistonMps));
             Diagram diagram = IndicatorDiagram.of(
                     form,
@@ -82,8 +84,9 @@ public final class CylinderTable {
                     new IndicatorDiagram.Pace(bore.strokeM() / bore.boreM(), pistonMps / bore.boreM()));
             int at = index(line.pressure(), line.cutoff(), s);
             kgPerM3 = diagram.steamKgPerM3();
-            mean[at] = diagram.meanPressurePa();
-            steam[at] = kgPerM3 * (1 + MissingQuantity.share(CUTOFFS[line.cutoff()], pistonMps, superheat.kelvins()));
+            table[at] = diagram.meanPressurePa();
+            table[at + 1] =
+                    kgPerM3 * (1 + MissingQuantity.share(CUTOFFS.node(line.cutoff()), pistonMps, superheat.kelvins()));
         }
     }
 
@@ -94,7 +97,7 @@ public final class CylinderTable {
     }
 
     private static int index(int pressure, int cutoff, int speed) {
-        return (pressure * CUTOFFS.length + cutoff) * FT_PER_MIN.length + speed;
+        return PAIR * ((pressure * CUTOFFS.count() + cutoff) * FT_PER_MIN.count() + speed);
     }
 
     /**
@@ -104,42 +107,29 @@ public final class CylinderTable {
      * @param cutoff from 0.05 to 0.9
      */
     public double meanPressurePa(double chestPa, double cutoff, double pistonMps) {
-        return at(mean, chestPa, cutoff, pistonMps);
+        return at(0, chestPa, cutoff, pistonMps);
     }
 
     /** Returns the steam used for each cubic metre that the pistons sweep, kg, condensed steam included. */
     public double steamKgPerM3(double chestPa, double cutoff, double pistonMps) {
-        return at(steam, chestPa, cutoff, pistonMps);
+        return at(1, chestPa, cutoff, pistonMps);
     }
 
-    private double at(double[] table, double chestPa, double cutoff, double pistonMps) {
-        double share = chestPa / pressureMaxPa;
+    private double at(int which, double chestPa, double cutoff, double pistonMps) {
+        double share = chestPa * perPressureMax;
         double ftPerMin = Units.feetPerMinuteFromMps(pistonMps);
-        int p = below(PRESSURE_SHARES, share);
-        int c = below(CUTOFFS, cutoff);
-        int s = below(FT_PER_MIN, ftPerMin);
-        double x = part(PRESSURE_SHARES, p, share);
-        double y = part(CUTOFFS, c, cutoff);
-        double z = part(FT_PER_MIN, s, ftPerMin);
-        return (1 - x) * plane(table, index(p, c, s), y, z) + x * plane(table, index(p + 1, c, s), y, z);
+        int p = PRESSURES.interval(share);
+        int c = CUTOFFS.interval(cutoff);
+        int s = FT_PER_MIN.interval(ftPerMin);
+        double x = PRESSURES.along(p, share);
+        double y = CUTOFFS.along(c, cutoff);
+        double z = FT_PER_MIN.along(s, ftPerMin);
+        return (1 - x) * plane(which + index(p, c, s), y, z) + x * plane(which + index(p + 1, c, s), y, z);
     }
 
-    private static double plane(double[] table, int low, double y, double z) {
-        int high = low + FT_PER_MIN.length;
-        return (1 - y) * ((1 - z) * table[low] + z * table[low + 1])
-                + y * ((1 - z) * table[high] + z * table[high + 1]);
-    }
-
-    private static int below(double[] nodes, double value) {
-        int i = 0;
-        while (i + 2 < nodes.length && nodes[i + 1] <= value) {
-            i++;
-        }
-        return i;
-    }
-
-    /** Returns how far a value lies between its nodes; beyond the last or before the first the nearest holds. */
-    private static double part(double[] nodes, int low, double value) {
-        return Math.max(0, Math.min(1, (value - nodes[low]) / (nodes[low + 1] - nodes[low])));
+    private double plane(int low, double y, double z) {
+        int high = low + PAIR * FT_PER_MIN.count();
+        return (1 - y) * ((1 - z) * table[low] + z * table[low + PAIR])
+                + y * ((1 - z) * table[high] + z * table[high + PAIR]);
     }
 }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import org.crosshead.kernel.traction.Engine;
 import org.crosshead.platform.NotFoundException;
 import org.crosshead.stock.ClassRevision;
 import org.crosshead.stock.EngineFigures;
@@ -16,6 +16,7 @@ import org.crosshead.stock.LocomotiveClassDraft.ClassNote;
 import org.crosshead.stock.LocomotiveClassDraft.NoteTopic;
 import org.crosshead.stock.LocomotiveClasses;
 import org.crosshead.stock.PullTable;
+import org.crosshead.stock.SteamTable;
 import org.crosshead.stock.StockModel;
 import org.crosshead.stock.figure.ClassFigure;
 import org.crosshead.stock.web.Words.FormProblem;
@@ -106,7 +107,13 @@ class LocomotiveClassController {
                 classes.history(code).stream()
                         .map(one -> new RevisionLine(one.number(), words.day(one.madeAt()), one.madeBy(), one.reason()))
                         .toList());
-        curves(figures, revision).ifPresent(curves -> model.addAttribute("curves", curves));
+        if (figures instanceof EngineFigures.Resolved known) {
+            Engine engine = engineMaker.of(known.parameters());
+            model.addAttribute(
+                    "curves",
+                    CurvesPage.of(PullTable.of(engine), revision.content().name(), words));
+            model.addAttribute("steam", SteamPage.of(SteamTable.of(engine)));
+        }
         return "stock/class";
     }
 
@@ -116,14 +123,5 @@ class LocomotiveClassController {
         notes.forEach(note ->
                 topics.computeIfAbsent(note.topic(), topic -> new ArrayList<>()).add(note.text()));
         return topics;
-    }
-
-    private Optional<CurvesPage> curves(EngineFigures figures, ClassRevision revision) {
-        return figures instanceof EngineFigures.Resolved known
-                ? Optional.of(CurvesPage.of(
-                        PullTable.of(engineMaker.of(known.parameters())),
-                        revision.content().name(),
-                        words))
-                : Optional.empty();
     }
 }
