@@ -311,6 +311,14 @@ class DemonstrationBriefingsTests {
     }
 
     @Test
+    void waterOfATroughIsSaidNotToCount() {
+        assertThat(document(prepared(named("1X01").id())).assumptions())
+                .filteredOn(phrase -> phrase.kind().equals("assumption.trough"))
+                .singleElement()
+                .satisfies(phrase -> assertThat(phrase.terms().get(0).text()).isEqualTo("Dapplemere trough"));
+    }
+
+    @Test
     void estimatedGradientsAreNamedWhereTheyCount() {
         assertThat(document(prepared(named("2K07").id())).assumptions())
                 .filteredOn(phrase -> phrase.kind().equals("assumption.gradient-estimated"))

@@ -155,7 +155,7 @@ final class BrakingMaker {
                 target.kind(),
                 target.words(),
                 workings.placeAt(target.atM()),
-                workings.speedOf(target.toMps(), target.atM()),
+                workings.limit("b" + number + ".target", target.toMps(), target.atM()),
                 workings.placeAt(brakeAtM),
                 workings.book().put(key + "speed", speedFigure(approach, target.atM())),
                 term(key + "service", service, fromMps, true),

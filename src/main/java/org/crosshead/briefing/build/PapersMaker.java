@@ -17,6 +17,7 @@ import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.SourceRow;
 import org.crosshead.briefing.document.Term;
 import org.crosshead.platform.Origin;
+import org.crosshead.route.FeatureKind;
 import org.crosshead.route.PathGradient;
 import org.crosshead.route.Restriction;
 import org.crosshead.stock.EstimateUsed;
@@ -142,6 +143,7 @@ final class PapersMaker {
             assumptions.add(Phrase.of("assumption.reversal"));
         }
         estimatedRoad(assumptions);
+        troughs(assumptions);
         return assumptions;
     }
 
@@ -163,6 +165,15 @@ final class PapersMaker {
         inputs.path().curves().stream()
                 .filter(curve -> !isMeasured(curve.origin()))
                 .forEach(curve -> stretch(assumptions, "assumption.curve-estimated", curve.fromM(), curve.toM()));
+    }
+
+    /** Water from a trough is not in the forecast: what a scoop takes hangs on speed and on how long it is down. */
+    private void troughs(List<Phrase> assumptions) {
+        inputs.path().features().stream()
+                .filter(feature -> feature.feature().kind() == FeatureKind.WATER_TROUGH)
+                .map(feature -> Phrase.of(
+                        "assumption.trough", Term.text(feature.feature().name())))
+                .forEach(assumptions::add);
     }
 
     private static boolean isMeasured(Origin origin) {

@@ -41,7 +41,7 @@ final class SummaryMaker {
             today.add(Phrase.of(
                     "today.not-held",
                     workings.place(notHeld.positionM()),
-                    workings.speedOf(notHeld.allowedMps(), notHeld.positionM())));
+                    workings.limit("today.allowed", notHeld.allowedMps(), notHeld.positionM())));
         } else {
             today.add(hardest());
         }

@@ -43,8 +43,8 @@ record Workings(
                 sample);
     }
 
-    /** Returns a plain speed. */
-    Term speedOf(double speedMps, double atM) {
-        return Term.number(speeds.value(speedMps, atM), speeds.unit(atM));
+    /** Returns a speed that is laid down, in the unit of its road. */
+    Term limit(String key, double speedMps, double atM) {
+        return book.given(key, speeds.value(speedMps, atM), speeds.unit(atM), "route:limit");
     }
 }
