@@ -127,6 +127,7 @@ final class PapersMaker {
                 "assumption.rail", Term.text("rail." + inputs.content().rail().name())));
         assumptions.add(Phrase.of("assumption.resistance"));
         assumptions.add(Phrase.of("assumption.adhesion"));
+        assumptions.add(Phrase.of("assumption.slip"));
         assumptions.add(Phrase.of("assumption.engine"));
         assumptions.add(Phrase.of("assumption.brake"));
         assumptions.add(Phrase.of("assumption.crew"));
