@@ -45,7 +45,8 @@ public enum ImportFile {
             needed("falling_name", TEXT),
             needed("from_measure", MEASURE),
             needed("to_measure", MEASURE),
-            needed("lines", TEXT)),
+            needed("lines", TEXT),
+            needed("estimates_accepted", YES_NO)),
     GRADIENTS(
             needed("route_code", TEXT),
             needed("from_measure", MEASURE),

@@ -75,7 +75,8 @@ final class RouteReader {
                 parts.list("gradients", lists.gradients(), one -> gradient(one, unit)),
                 parts.list("curves", lists.curves(), one -> curve(one, unit)),
                 parts.list("limits", lists.limits(), one -> limit(one, unit)),
-                parts.list("features", lists.features(), one -> feature(one, unit)));
+                parts.list("features", lists.features(), one -> feature(one, unit)),
+                line.yes("estimates_accepted"));
         return new Located<>(draft, line, parts.byPath());
     }
 

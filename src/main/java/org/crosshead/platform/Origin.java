@@ -7,5 +7,10 @@ public enum Origin {
     MAKERS,
     /** Worked out by a stated rule; counts only once a person has accepted it. */
     ESTIMATED,
-    UNKNOWN
+    UNKNOWN;
+
+    /** Returns whether nobody measured or printed it. */
+    public boolean isGuess() {
+        return this == ESTIMATED || this == UNKNOWN;
+    }
 }

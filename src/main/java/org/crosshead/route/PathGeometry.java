@@ -26,6 +26,7 @@ public final class PathGeometry {
     private final List<PathCurve> curves;
     private final List<PathLimit> limits;
     private final List<PathFeature> features;
+    private final List<PathEstimate> estimates;
 
     private PathGeometry(List<PathSpan> spans, TrainKind kind, List<Restriction> restrictions) {
         this.spans = List.copyOf(spans);
@@ -40,6 +41,9 @@ public final class PathGeometry {
                 .flatMap(PathLists::features)
                 .sorted(Comparator.comparingDouble(PathFeature::fromM))
                 .toList());
+        this.estimates = spans.stream()
+                .flatMap(span -> PathLists.estimates(span, kind).stream())
+                .toList();
     }
 
     /**
@@ -118,6 +122,11 @@ public final class PathGeometry {
     /** Returns the limits that hold for the train's kind and direction, by their beginning. */
     public List<PathLimit> limits() {
         return limits;
+    }
+
+    /** Returns what on the path is estimated or of unknown origin, leg by leg. */
+    public List<PathEstimate> estimates() {
+        return estimates;
     }
 
     /** Returns where the train reverses: the route goes on in the other direction, or the engine the other way round. */

@@ -3,10 +3,14 @@ package org.crosshead.route;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.crosshead.kernel.units.Units;
+import org.crosshead.platform.Origin;
+import org.crosshead.route.PathEstimate.Kind;
 import org.crosshead.route.PathLimit.Source;
+import org.crosshead.route.RouteDraft.CurveLength;
 import org.crosshead.route.RouteDraft.Feature;
 import org.crosshead.route.RouteDraft.GradientLength;
 import org.crosshead.route.RouteDraft.LimitLength;
@@ -69,6 +73,57 @@ final class PathLists {
         return length.scope().covers(leg.direction())
                 && (length.trainKind() == null || length.trainKind() == kind)
                 && (!length.tenderFirst() || leg.tenderFirst());
+    }
+
+    /** What of the leg is estimated or of unknown origin; neighbours of one kind are one. */
+    static List<PathEstimate> estimates(PathSpan span, TrainKind kind) {
+        RouteDraft content = content(span);
+        List<PathEstimate> estimates = new ArrayList<>();
+        for (GradientLength length : asRun(span, content.gradients()).toList()) {
+            estimate(span, Kind.GRADIENT, length.origin(), length.fromMeasure(), length.toMeasure(), estimates);
+        }
+        for (CurveLength length : asRun(span, content.curves()).toList()) {
+            estimate(span, Kind.CURVE, length.origin(), length.fromMeasure(), length.toMeasure(), estimates);
+        }
+        for (LimitLength length : asRun(span, content.limits()).toList()) {
+            if (holds(length, span.leg(), kind)) {
+                estimate(span, Kind.LIMIT, length.origin(), length.fromMeasure(), length.toMeasure(), estimates);
+            }
+        }
+        features(span)
+                .filter(feature -> feature.feature().origin().isGuess())
+                .map(feature -> new PathEstimate(
+                        Kind.FEATURE,
+                        feature.fromM(),
+                        feature.toM(),
+                        content.code(),
+                        feature.feature().name(),
+                        content.estimatesAccepted()))
+                .forEach(estimates::add);
+        return estimates;
+    }
+
+    private static void estimate(
+            PathSpan span,
+            Kind kind,
+            Origin origin,
+            double fromMeasure,
+            double toMeasure,
+            List<PathEstimate> estimates) {
+        if (!origin.isGuess()) {
+            return;
+        }
+        span.clip(fromMeasure, toMeasure).ifPresent(stretch -> {
+            double fromM = stretch.fromM();
+            PathEstimate before = estimates.isEmpty() ? null : estimates.get(estimates.size() - 1);
+            if (before != null && before.kind() == kind && Objects.equals(before.toM(), fromM)) {
+                estimates.remove(estimates.size() - 1);
+                fromM = before.fromM();
+            }
+            RouteDraft content = content(span);
+            estimates.add(
+                    new PathEstimate(kind, fromM, stretch.toM(), content.code(), "", content.estimatesAccepted()));
+        });
     }
 
     static Stream<PathLimit> temporary(PathSpan span, List<Restriction> restrictions) {

@@ -1,6 +1,7 @@
 package org.crosshead.route;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.crosshead.platform.Origin;
 import org.jspecify.annotations.Nullable;
 
@@ -12,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param risingName name of the direction in which the measure rises, for example "Down"
  * @param fallingName name of the other direction
  * @param lines names of the running lines
+ * @param estimatesAccepted whether a person has accepted what is estimated, or of unknown origin, in its lists: without it no
+ *     figure is worked out from them
  */
 public record RouteDraft(
         String code,
@@ -25,7 +28,8 @@ public record RouteDraft(
         List<GradientLength> gradients,
         List<CurveLength> curves,
         List<LimitLength> limits,
-        List<Feature> features) {
+        List<Feature> features,
+        boolean estimatesAccepted) {
 
     public RouteDraft {
         lines = List.copyOf(lines);
@@ -33,6 +37,35 @@ public record RouteDraft(
         curves = List.copyOf(curves);
         limits = List.copyOf(limits);
         features = List.copyOf(features);
+    }
+
+    /** Returns whether anything in its lists is an estimate or of unknown origin. */
+    public boolean hasEstimates() {
+        return Stream.of(
+                        gradients.stream().map(GradientLength::origin),
+                        curves.stream().map(CurveLength::origin),
+                        limits.stream().map(LimitLength::origin),
+                        features.stream().map(Feature::origin))
+                .flatMap(origins -> origins)
+                .anyMatch(Origin::isGuess);
+    }
+
+    /** Returns the same route with its estimates accepted. */
+    public RouteDraft accepted() {
+        return new RouteDraft(
+                code,
+                name,
+                measureUnit,
+                risingName,
+                fallingName,
+                fromMeasure,
+                toMeasure,
+                lines,
+                gradients,
+                curves,
+                limits,
+                features,
+                true);
     }
 
     /** A length of one gradient; together they cover the route without gap or overlap. */

@@ -62,8 +62,8 @@ class RouteStore {
         GeneratedKeyHolder key = new GeneratedKeyHolder();
         jdbc.sql("""
                         insert into route_revision (head_id, revision_number, made_at, made_by, reason, route_name,
-                            measure_unit, rising_name, falling_name, from_measure, to_measure)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
+                            measure_unit, rising_name, falling_name, from_measure, to_measure, estimates_accepted)
+                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
                         """)
                 .params(
                         head.id(),
@@ -72,7 +72,7 @@ class RouteStore {
                         making.stamp().by(),
                         making.reason())
                 .params(draft.name(), draft.measureUnit().name(), draft.risingName(), draft.fallingName())
-                .params(draft.fromMeasure(), draft.toMeasure())
+                .params(draft.fromMeasure(), draft.toMeasure(), draft.estimatesAccepted())
                 .update(key, "id");
         long id = keyOf(key);
         lists.insert(id, draft);
@@ -152,7 +152,8 @@ class RouteStore {
                 List.of(),
                 List.of(),
                 List.of(),
-                List.of());
+                List.of(),
+                rs.getBoolean("estimates_accepted"));
         return new RouteRevision(
                 rs.getLong("id"),
                 rs.getLong("head_id"),
@@ -178,7 +179,8 @@ class RouteStore {
                 lists.gradients(id),
                 lists.curves(id),
                 lists.limits(id),
-                lists.features(id));
+                lists.features(id),
+                head.estimatesAccepted());
         return new RouteRevision(
                 id, bare.routeId(), bare.number(), bare.madeAt(), bare.madeBy(), bare.reason(), content);
     }

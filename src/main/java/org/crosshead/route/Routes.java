@@ -52,6 +52,24 @@ public class Routes {
         return store(draft, reason, basedOn);
     }
 
+    /**
+     * Accepts the estimates of a route as it stands: a further revision in which they count.
+     *
+     * @param basedOn number of the revision that the person had before them
+     * @throws RouteRefusedException if no such route is known or none of its estimates waits
+     * @throws RouteChangedException if somebody else has made a revision meanwhile
+     */
+    @Transactional
+    @PreAuthorize("hasRole('INSPECTOR')")
+    public RouteRevision acceptEstimates(String code, int basedOn) {
+        RouteDraft content = store.current(code)
+                .map(RouteRevision::content)
+                .filter(draft -> draft.hasEstimates() && !draft.estimatesAccepted())
+                .orElseThrow(() -> new RouteRefusedException(
+                        List.of(RouteProblem.refused("estimatesAccepted", "nothing-to-accept"))));
+        return store(content.accepted(), "Estimates accepted", basedOn);
+    }
+
     public Optional<RouteRevision> current(String code) {
         return store.current(code);
     }
@@ -140,7 +158,8 @@ public class Routes {
                         .toList(),
                 draft.features().stream()
                         .sorted(Comparator.comparingDouble(Feature::atMeasure))
-                        .toList());
+                        .toList(),
+                draft.estimatesAccepted() && draft.hasEstimates());
     }
 
     private static GradientLength levelAsZero(GradientLength length) {

@@ -18,7 +18,8 @@ import org.springframework.stereotype.Repository;
 
 /**
  * Who and which engine is where: nobody and no engine works two trains at one time. A person is bound from booking on to booking
- * off, or from the train's departure to its arrival where that is not entered; an engine from where to where it works.
+ * off, or from the train's departure to its arrival where that is not entered; an engine from where to where it works: from the
+ * first departure there to the last arrival.
  */
 @Repository
 class Bookings {
@@ -34,10 +35,10 @@ class Bookings {
     private static final String ENGINES = """
             select t.id, t.code, t.running_day, e.engine_number as who,
                 coalesce(
-                    (select max(c.departure) from train_call c where c.revision_id = t.current_revision and c.place = e.from_place),
+                    (select min(c.departure) from train_call c where c.revision_id = t.current_revision and c.place = e.from_place),
                     (select min(c.departure) from train_call c where c.revision_id = t.current_revision)) as bound_from,
                 coalesce(
-                    (select min(c.arrival) from train_call c where c.revision_id = t.current_revision and c.place = e.to_place),
+                    (select max(c.arrival) from train_call c where c.revision_id = t.current_revision and c.place = e.to_place),
                     (select max(c.arrival) from train_call c where c.revision_id = t.current_revision)) as bound_to
             from train t join train_engine e on e.revision_id = t.current_revision
             where not t.cancelled and t.running_day between ? and ? and e.engine_number = ?
@@ -56,6 +57,13 @@ class Bookings {
         boolean overlaps(Instant otherFrom, Instant otherTo) {
             return from.isBefore(otherTo) && otherFrom.isBefore(to);
         }
+    }
+
+    /** Lets one transaction at a time look at bookings and add to them, until it ends. */
+    void lock() {
+        jdbc.sql("select id from booking_gate where id = 1 for update")
+                .query(Integer.class)
+                .single();
     }
 
     /**
@@ -78,8 +86,8 @@ class Bookings {
         }
         for (int i = 0; i < draft.engines().size(); i++) {
             EngineTurn turn = draft.engines().get(i);
-            Instant from = departure(draft, turn.fromPlace());
-            Instant to = arrival(draft, turn.toPlace());
+            Instant from = orElse(departure(draft, turn.fromPlace()), departure(draft, null));
+            Instant to = orElse(arrival(draft, turn.toPlace()), arrival(draft, null));
             check(
                     draft,
                     new Asked(ENGINES, id, turn.engineNumber(), "engines", i, "engineNumber", "engine-booked"),
@@ -129,6 +137,10 @@ class Bookings {
     private static Instant instant(ResultSet rs, String column) throws SQLException {
         return Objects.requireNonNull(rs.getObject(column, OffsetDateTime.class), column)
                 .toInstant();
+    }
+
+    private static @Nullable Instant orElse(@Nullable Instant moment, @Nullable Instant other) {
+        return moment == null ? other : moment;
     }
 
     private static @Nullable Instant departure(TrainDraft draft, @Nullable String place) {

@@ -251,7 +251,26 @@ final class TrainRules {
                 add("crew", i, "bookOff", "book-off-before-on", slot.staffNumber());
             }
             placesKnown(draft, "crew", i, slot.fromPlace(), slot.toPlace());
+            for (int j = 0; j < i; j++) {
+                if (inTwoPlaces(draft, draft.crew().get(j), slot)) {
+                    add("crew", i, "staffNumber", "person-twice", slot.staffNumber());
+                    break;
+                }
+            }
         }
+    }
+
+    /** A person may change role or engine on the way, but does one thing at a time. */
+    private static boolean inTwoPlaces(TrainDraft draft, CrewSlot one, CrewSlot other) {
+        return one.staffNumber().equals(other.staffNumber())
+                && callIndexOr(draft, one.fromPlace(), 0)
+                        < callIndexOr(draft, other.toPlace(), draft.calls().size() - 1)
+                && callIndexOr(draft, other.fromPlace(), 0)
+                        < callIndexOr(draft, one.toPlace(), draft.calls().size() - 1);
+    }
+
+    private static int callIndexOr(TrainDraft draft, @Nullable String place, int end) {
+        return place == null ? end : callIndex(draft, place);
     }
 
     private void placesKnown(

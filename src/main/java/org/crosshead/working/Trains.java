@@ -157,6 +157,7 @@ public class Trains {
             problems.add(new Problem("", -1, "code", "code-taken", List.of(draft.code(), draft.day())));
         }
         if (problems.isEmpty()) {
+            bookings.lock();
             problems.addAll(bookings.problemsOf(draft, id));
         }
         if (!problems.isEmpty()) {

@@ -9,6 +9,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import jakarta.servlet.http.Cookie;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -31,6 +32,8 @@ import org.crosshead.platform.NotFoundException;
 import org.crosshead.platform.ServiceJob;
 import org.crosshead.route.RestrictionDraft;
 import org.crosshead.route.Restrictions;
+import org.crosshead.route.RouteDraft;
+import org.crosshead.route.Routes;
 import org.crosshead.route.Scope;
 import org.crosshead.route.SpeedUnit;
 import org.crosshead.stock.LocomotiveClassDraft;
@@ -63,6 +66,9 @@ class DemonstrationBriefingsTests {
 
     @Autowired
     private Restrictions restrictions;
+
+    @Autowired
+    private Routes routes;
 
     @Autowired
     private LocomotiveClasses classes;
@@ -325,9 +331,81 @@ class DemonstrationBriefingsTests {
                 .singleElement()
                 .satisfies(phrase -> assertThat(phrase.terms())
                         .extracting(term -> term.text())
-                        .containsExactly("3.400 km", "0.600 km"));
+                        .containsExactly("3.400 km", "0.600 km", "", "KLINE"));
         assertThat(document(prepared(named("1X01").id())).assumptions())
                 .noneMatch(phrase -> phrase.kind().endsWith("-estimated"));
+    }
+
+    @Test
+    void estimatesOfTheRoadThatNobodyAcceptedLeaveTheBriefingIncomplete() {
+        RouteDraft before = routes.current("KLINE").orElseThrow().content();
+        RouteDraft waiting = new RouteDraft(
+                before.code(),
+                before.name(),
+                before.measureUnit(),
+                before.risingName(),
+                before.fallingName(),
+                before.fromMeasure(),
+                before.toMeasure(),
+                before.lines(),
+                before.gradients(),
+                before.curves(),
+                before.limits(),
+                before.features(),
+                false);
+        ServiceJob.run(INSPECTOR, () -> {
+            int number = routes.enter(waiting, "for a test").number();
+            long id = briefings.prepare(named("2K07").id());
+            BriefingDocument document = briefings.show(id).document();
+            assertThat(document.missing()).extracting(Phrase::kind).containsExactly("missing.gradient-estimated");
+            assertThat(document.handling()).isEmpty();
+            assertThatExceptionOfType(BriefingRefusedException.class).isThrownBy(() -> briefings.issue(id, ""));
+            routes.acceptEstimates("KLINE", number);
+            assertThat(briefings
+                            .show(briefings.prepare(named("2K07").id()))
+                            .document()
+                            .missing())
+                    .isEmpty();
+        });
+    }
+
+    @Test
+    void crewAreRefusedTheBriefingOfAnotherTrainByItsAddress() throws Exception {
+        Cookie driver = Objects.requireNonNull(mvc.perform(post("/login")
+                        .param("username", "driver")
+                        .param("password", "demonstration")
+                        .with(csrf()))
+                .andExpect(status().is3xxRedirection())
+                .andReturn()
+                .getResponse()
+                .getCookie("SESSION"));
+        TrainSummary own = today().stream()
+                .filter(train -> train.staffNumbers().contains("D-01"))
+                .findFirst()
+                .orElseThrow();
+        TrainSummary other = today().stream()
+                .filter(train -> !train.staffNumbers().contains("D-01"))
+                .findFirst()
+                .orElseThrow();
+        long ownBriefing = issued(own);
+        long otherBriefing = issued(other);
+
+        mvc.perform(get("/briefings/{id}", ownBriefing).cookie(driver)).andExpect(status().isOk());
+        mvc.perform(get("/trains/{id}", own.id()).cookie(driver)).andExpect(status().isOk());
+        mvc.perform(get("/briefings/{id}", otherBriefing).cookie(driver)).andExpect(status().isNotFound());
+        mvc.perform(get("/trains/{id}", other.id()).cookie(driver)).andExpect(status().isForbidden());
+        mvc.perform(post("/briefings/{id}/acknowledgements", otherBriefing)
+                        .param("clientId", "x")
+                        .param("deviceTime", "2030-05-06T08:00:00Z")
+                        .cookie(driver)
+                        .with(csrf()))
+                .andExpect(status().isNotFound());
+    }
+
+    private long issued(TrainSummary train) {
+        long id = prepared(train.id());
+        ServiceJob.run(INSPECTOR, () -> briefings.issue(id, "invented for a test"));
+        return id;
     }
 
     @Test

@@ -24,7 +24,7 @@ import org.springframework.transaction.annotation.Transactional;
 class ImporterTests {
 
     private static final String ROUTES =
-            "code,name,measure_unit,rising_name,falling_name,from_measure,to_measure,lines\n";
+            "code,name,measure_unit,rising_name,falling_name,from_measure,to_measure,lines,estimates_accepted\n";
     private static final String GRADIENTS = "route_code,from_measure,to_measure,notation,value,origin,note\n";
     private static final String PEOPLE = "staff_number,name\n";
 
@@ -48,7 +48,7 @@ class ImporterTests {
     void storesWhatTheFilesSay() {
         Imported imported = importer.enter(
                 List.of(
-                        file("routes.csv", ROUTES + "T,Test line,CHAINS,Down,Up,0m,1m 40ch,Single\n"),
+                        file("routes.csv", ROUTES + "T,Test line,CHAINS,Down,Up,0m,1m 40ch,Single,no\n"),
                         file(
                                 "gradients.csv",
                                 GRADIENTS + "T,1m,1m 40ch,LEVEL,,SURVEYED,\nT,0m,1m,ONE_IN,-80,SURVEYED,\n")),
@@ -67,7 +67,7 @@ class ImporterTests {
         long journal = count("journal");
         List<String> told = refused(
                 file("people.csv", PEOPLE + "T-1,Ida Testwell\nT 2,Bo Testwell\n"),
-                file("routes.csv", ROUTES + "T,Test line,CHAINS,Down,Up,0m,2m,Single\n"),
+                file("routes.csv", ROUTES + "T,Test line,CHAINS,Down,Up,0m,2m,Single,no\n"),
                 file("gradients.csv", GRADIENTS + "T,0m,1m,ONE_IN,80,SURVEYED,\nT,1m 10ch,2m,ONE_IN,0,SURVEYED,\n"));
 
         assertThat(told)
@@ -84,7 +84,7 @@ class ImporterTests {
     void tellsMistakesOfAllFilesTogether() {
         List<String> told = refused(
                 file("people.csv", PEOPLE + "T-1,=cmd()\n"),
-                file("routes.csv", ROUTES + "T,Test line,FURLONGS,Down,Up,0m,2m,Single\n"),
+                file("routes.csv", ROUTES + "T,Test line,FURLONGS,Down,Up,0m,2m,Single,no\n"),
                 file("gradients.csv", GRADIENTS + "T,0m,ten,ONE_IN,80,SURVEYED,\nU,0m,1m,LEVEL,,GUESSED,\n"));
 
         assertThat(told)
@@ -120,7 +120,7 @@ class ImporterTests {
     void refusesARecordGivenTwiceAndAPositionInTheWrongMeasure() {
         List<String> told = refused(file(
                 "routes.csv",
-                ROUTES + "T,One,KILOMETRES,Out,In,0,1.5,Single\nT,Two,KILOMETRES,Out,In,0,1m 20ch,Single\n"));
+                ROUTES + "T,One,KILOMETRES,Out,In,0,1.5,Single,no\nT,Two,KILOMETRES,Out,In,0,1m 20ch,Single,no\n"));
 
         assertThat(told)
                 .containsExactlyInAnyOrder(

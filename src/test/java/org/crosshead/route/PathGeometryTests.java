@@ -10,7 +10,11 @@ import static org.crosshead.route.RouteFixtures.MONDAY;
 
 import java.util.List;
 import org.crosshead.kernel.track.Track;
+import org.crosshead.platform.Origin;
 import org.crosshead.route.PathLimit.Source;
+import org.crosshead.route.RouteDraft.Feature;
+import org.crosshead.route.RouteDraft.GradientLength;
+import org.crosshead.route.RouteDraft.LimitLength;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -179,6 +183,74 @@ class PathGeometryTests {
         assertThatThrownBy(() -> leg(MAIN, 0, 80, FALLING)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> leg(MAIN, 80, 80, RISING)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> leg(MAIN, Double.NaN, 80, RISING)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void namesWhatNobodyMeasuredAsRun() {
+        List<PathEstimate> rising = path(leg(MAIN, 125, 480, RISING)).estimates();
+
+        assertThat(rising).singleElement().satisfies(estimate -> {
+            assertThat(estimate.kind()).isEqualTo(PathEstimate.Kind.CURVE);
+            assertThat(estimate.fromM()).isZero();
+            assertThat(estimate.toM()).isCloseTo(5 * CHAIN_M, within(1e-9));
+            assertThat(estimate.accepted()).isTrue();
+        });
+        assertThat(path(leg(MAIN, 130, 480, RISING)).estimates()).isEmpty();
+        assertThat(path(leg(revision(RouteFixtures.waiting()), 480, 0, FALLING)).estimates())
+                .singleElement()
+                .satisfies(estimate -> {
+                    assertThat(estimate.fromM()).isCloseTo(350 * CHAIN_M, within(1e-9));
+                    assertThat(estimate.toM()).isCloseTo(360 * CHAIN_M, within(1e-9));
+                    assertThat(estimate.accepted()).isFalse();
+                });
+    }
+
+    @Test
+    void neighbouringEstimatesAreOneAndEveryListIsLookedAt() {
+        RouteDraft main = RouteFixtures.mainLine();
+        List<GradientLength> gradients = List.of(
+                new GradientLength(0, 320, GradientNotation.ONE_IN, 100, Origin.ESTIMATED, "map"),
+                new GradientLength(320, 480, GradientNotation.LEVEL, 0, Origin.UNKNOWN, ""),
+                RouteFixtures.gradient(480, 800, GradientNotation.ONE_IN, -200));
+        List<LimitLength> limits = List.of(
+                new LimitLength(0, 80, 20, SpeedUnit.MPH, Scope.RISING, null, false, Origin.ESTIMATED, "map"),
+                new LimitLength(0, 80, 10, SpeedUnit.MPH, Scope.FALLING, null, false, Origin.ESTIMATED, "map"));
+        List<Feature> features = List.of(new Feature(
+                FeatureKind.LANDMARK,
+                40,
+                null,
+                "Elm",
+                Scope.BOTH,
+                null,
+                "",
+                null,
+                null,
+                null,
+                true,
+                false,
+                Origin.UNKNOWN,
+                ""));
+        RouteDraft draft = new RouteDraft(
+                "MAIN",
+                main.name(),
+                main.measureUnit(),
+                "Down",
+                "Up",
+                0,
+                800,
+                main.lines(),
+                gradients,
+                List.of(),
+                limits,
+                features,
+                false);
+
+        assertThat(path(leg(revision(draft), 0, 800, RISING)).estimates())
+                .extracting(PathEstimate::kind, PathEstimate::toM, PathEstimate::name)
+                .containsExactly(
+                        tuple(PathEstimate.Kind.GRADIENT, MeasureUnit.CHAINS.metres(480), ""),
+                        tuple(PathEstimate.Kind.LIMIT, MeasureUnit.CHAINS.metres(80), ""),
+                        tuple(PathEstimate.Kind.FEATURE, null, "Elm"));
     }
 
     @Test

@@ -43,7 +43,8 @@ public final class RouteFixtures {
                 List.of(gradient(0, 5, GradientNotation.PER_MILLE, 8)),
                 List.of(),
                 List.of(limit(0, 5, 60, SpeedUnit.KMH, Scope.BOTH)),
-                List.of(feature(FeatureKind.STATION, 5, null, "Ende", Scope.BOTH, null)));
+                List.of(feature(FeatureKind.STATION, 5, null, "Ende", Scope.BOTH, null)),
+                false);
     }
 
     public static RouteDraft route(
@@ -66,7 +67,8 @@ public final class RouteFixtures {
                         kindLimit(0, 800, 45, TrainKind.UNFITTED_GOODS, false),
                         limit(300, 340, 40, SpeedUnit.MPH, Scope.RISING),
                         kindLimit(400, 480, 30, null, true)),
-                features());
+                features(),
+                true);
     }
 
     public static List<Feature> features() {
@@ -124,6 +126,25 @@ public final class RouteFixtures {
                 "ballast wet");
     }
 
+    /** The main line with estimates that nobody has accepted. */
+    public static RouteDraft waiting() {
+        RouteDraft main = mainLine();
+        return new RouteDraft(
+                main.code(),
+                main.name(),
+                main.measureUnit(),
+                main.risingName(),
+                main.fallingName(),
+                main.fromMeasure(),
+                main.toMeasure(),
+                main.lines(),
+                main.gradients(),
+                main.curves(),
+                main.limits(),
+                main.features(),
+                false);
+    }
+
     static RouteDraft withGradients(List<GradientLength> gradients) {
         return route("MAIN", MeasureUnit.CHAINS, 0, 800, gradients);
     }
@@ -156,6 +177,7 @@ public final class RouteFixtures {
                 main.gradients(),
                 curves,
                 limits,
-                features);
+                features,
+                main.estimatesAccepted());
     }
 }

@@ -72,6 +72,42 @@ abstract class RouteStoreContract {
     }
 
     @Test
+    void countsEstimatesOnceAPersonHasAcceptedThem() {
+        routes().enter(RouteFixtures.waiting(), "first entry");
+        assertThat(routes().current("MAIN").orElseThrow().content().estimatesAccepted())
+                .isFalse();
+
+        RouteRevision accepted = routes().acceptEstimates("MAIN", 1);
+
+        assertThat(accepted.number()).isEqualTo(2);
+        assertThat(accepted.content()).isEqualTo(RouteFixtures.mainLine());
+        assertThat(routes().revision("MAIN", 1).orElseThrow().content()).isEqualTo(RouteFixtures.waiting());
+        assertThat(journal).last().isEqualTo("route.revised MAIN: Estimates accepted");
+        assertThatThrownBy(() -> routes().acceptEstimates("MAIN", 2))
+                .isInstanceOf(RouteRefusedException.class)
+                .hasMessageContaining("nothing-to-accept");
+        assertThatThrownBy(() -> routes().acceptEstimates("GHOST", 1)).isInstanceOf(RouteRefusedException.class);
+    }
+
+    @Test
+    void acceptsOnlyTheRevisionThatThePersonHasSeen() {
+        routes().enter(RouteFixtures.waiting(), "first entry");
+        routes().enter(RouteFixtures.waiting(), "second entry");
+
+        assertThatThrownBy(() -> routes().acceptEstimates("MAIN", 1)).isInstanceOf(RouteChangedException.class);
+    }
+
+    /** Nothing is accepted in advance: a route without estimates holds no acceptance for later ones. */
+    @Test
+    void acceptsNothingWhereNothingIsEstimated() {
+        RouteDraft surveyed = RouteFixtures.withCurves();
+        assertThat(surveyed.estimatesAccepted()).isTrue();
+
+        assertThat(routes().enter(surveyed, "first entry").content().estimatesAccepted())
+                .isFalse();
+    }
+
+    @Test
     void refusesARevisionMadeFromOneThatIsNoLongerCurrent() {
         routes().enter(RouteFixtures.mainLine(), "first entry");
         routes().enter(RouteFixtures.mainLine(), "second entry");

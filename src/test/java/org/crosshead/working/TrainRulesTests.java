@@ -168,6 +168,28 @@ class TrainRulesTests {
                 .containsExactly("crew[0].toPlace place-not-called");
     }
 
+    /** On the way a person may change from one engine or role to another, but is never in two places. */
+    @Test
+    void givesAPersonOneThingToDoAtATime() {
+        List<Call> calls = List.of(
+                call(0, "Anfang", null, "10:00"),
+                call(200, "Two", "10:05", "10:05"),
+                call(480, "Mitte", "10:20", null));
+        CrewSlot first = new CrewSlot("T-1", Post.DRIVER, "612", null, "Two", null, null);
+        CrewSlot after = new CrewSlot("T-1", Post.DRIVER, "612", "Two", null, null, null);
+        CrewSlot whole = new CrewSlot("T-1", Post.DRIVER, "612", null, null, null, null);
+        TrainDraft train = train(LEGS, calls);
+
+        assertThat(problems(with(train, train.engines(), List.of(first, after))))
+                .isEmpty();
+        assertThat(problems(with(train, train.engines(), List.of(after, first))))
+                .isEmpty();
+        assertThat(problems(with(train, train.engines(), List.of(whole, after))))
+                .containsExactly("crew[1].staffNumber person-twice");
+        assertThat(problems(with(train, train.engines(), List.of(first, after, whole))))
+                .containsExactly("crew[2].staffNumber person-twice");
+    }
+
     @Test
     void wantsAReasonOfAFewWords() {
         assertThat(TrainRules.problemsOfReason(" ")).extracting("code").containsExactly("reason-needed");

@@ -11,11 +11,18 @@ import static org.mockito.BDDMockito.given;
 import static org.mockito.Mockito.mock;
 
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.stream.Collectors;
 import javax.sql.DataSource;
 import org.crosshead.crew.People;
 import org.crosshead.crew.Person;
@@ -29,13 +36,18 @@ import org.crosshead.stock.EngineRevision;
 import org.crosshead.stock.Engines;
 import org.crosshead.stock.FormationRevision;
 import org.crosshead.stock.Formations;
+import org.crosshead.working.TrainDraft.Call;
+import org.crosshead.working.TrainDraft.CrewSlot;
 import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.datasource.DataSourceTransactionManager;
+import org.springframework.transaction.support.TransactionTemplate;
 
 /** What the service of trains promises on every database. What it asks of routes, stock and people is stubbed. */
 abstract class TrainsContract {
@@ -43,6 +55,7 @@ abstract class TrainsContract {
     private static final Instant MONDAY = Instant.parse("2030-05-06T08:00:00Z");
 
     private final List<String> journal = new ArrayList<>();
+    private DataSource source;
     private JdbcClient jdbc;
     private Trains trains;
 
@@ -51,14 +64,15 @@ abstract class TrainsContract {
 
     @BeforeEach
     void migrate() {
+        source = dataSource();
         Flyway flyway = Flyway.configure()
-                .dataSource(dataSource())
+                .dataSource(source)
                 .locations("classpath:db/migration")
                 .cleanDisabled(false)
                 .load();
         flyway.clean();
         flyway.migrate();
-        jdbc = JdbcClient.create(dataSource());
+        jdbc = JdbcClient.create(source);
         trains = new Trains(
                 new TrainStore(jdbc),
                 new Bookings(jdbc),
@@ -211,6 +225,92 @@ abstract class TrainsContract {
                         WorkingFixtures.train("W3"), List.of(WorkingFixtures.engine("612", null, null)), List.of()),
                 19);
         assertThatThrownBy(() -> trains.enter(sooner)).isInstanceOf(TrainRefusedException.class);
+    }
+
+    /** From the first minute booked on to the last before booking off a person is bound, over midnight too. */
+    @ParameterizedTest
+    @CsvSource({"15:59, 23:00, person-booked", "16:00, 23:00, ''", "05:00, 09:15, ''", "05:00, 09:16, person-booked"})
+    void bindsAPersonFromBookingOnToBookingOff(String on, String off, String expected) {
+        trains.enter(WorkingFixtures.with(
+                WorkingFixtures.train("W1"),
+                List.of(WorkingFixtures.engine("612", null, null)),
+                List.of(WorkingFixtures.slot("T-1", Post.DRIVER, "09:15", "16:00"))));
+        CrewSlot other =
+                new CrewSlot("T-1", Post.DRIVER, "613", null, null, WorkingFixtures.utc(on), WorkingFixtures.utc(off));
+
+        assertThat(codes(WorkingFixtures.with(
+                        WorkingFixtures.train("W2"),
+                        List.of(WorkingFixtures.engine("613", null, null)),
+                        List.of(other))))
+                .isEqualTo(expected);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"120, person-booked", "240, ''"})
+    void bindsAPersonOverMidnight(int minutesAfterMidnight, String expected) {
+        Instant evening = Instant.parse("2030-05-06T22:00:00Z");
+        Instant night = evening.plus(Duration.ofHours(5));
+        trains.enter(WorkingFixtures.with(
+                WorkingFixtures.train("W1"),
+                List.of(WorkingFixtures.engine("612", null, null)),
+                List.of(new CrewSlot("T-1", Post.DRIVER, "612", null, null, evening, night))));
+        Instant on = evening.plus(Duration.ofHours(2)).plus(Duration.ofMinutes(minutesAfterMidnight));
+        TrainDraft nextDay = WorkingFixtures.with(
+                WorkingFixtures.train("W1", DAY.plusDays(1)),
+                List.of(WorkingFixtures.engine("613", null, null)),
+                List.of(new CrewSlot("T-1", Post.DRIVER, "613", null, null, on, on.plus(Duration.ofHours(4)))));
+
+        assertThat(codes(nextDay)).isEqualTo(expected);
+    }
+
+    /** The assisting engine comes off at Two at 10:08, and until then belongs to the first train. */
+    @ParameterizedTest
+    @CsvSource({"7, engine-booked", "8, ''"})
+    void bindsAnAssistingEngineOnlyWhereItAssists(int minute, String expected) {
+        List<Call> calls = List.of(
+                WorkingFixtures.call(0, "Anfang", null, "10:00"),
+                WorkingFixtures.call(200, "Two", "10:08", "10:10"),
+                WorkingFixtures.call(480, "Mitte", "10:20", null));
+        trains.enter(WorkingFixtures.with(
+                WorkingFixtures.train(List.of(WorkingFixtures.leg("MAIN", 0, 480)), calls),
+                List.of(WorkingFixtures.engine("612", null, null), WorkingFixtures.engine("613", "Anfang", "Two")),
+                List.of()));
+        TrainDraft other = WorkingFixtures.with(
+                WorkingFixtures.train("W2"), List.of(WorkingFixtures.engine("613", null, null)), List.of());
+
+        assertThat(codes(WorkingFixtures.later(other, minute))).isEqualTo(expected);
+    }
+
+    @Test
+    void oneOfTwoPeopleStoringAtOneMomentIsRefused() throws Exception {
+        TransactionTemplate transaction = new TransactionTemplate(new DataSourceTransactionManager(source));
+        ExecutorService other = Executors.newSingleThreadExecutor();
+        try {
+            Future<String> second = transaction.execute(status -> {
+                trains.enter(WorkingFixtures.train("W1"));
+                Future<String> waiting =
+                        other.submit(() -> transaction.execute(own -> codes(WorkingFixtures.train("W2"))));
+                assertThatThrownBy(() -> waiting.get(300, TimeUnit.MILLISECONDS))
+                        .isInstanceOf(TimeoutException.class);
+                return waiting;
+            });
+
+            assertThat(second.get()).isEqualTo("person-booked person-booked engine-booked");
+        } finally {
+            other.shutdownNow();
+        }
+    }
+
+    /** Enters a train; returns the codes of what was refused, or nothing. */
+    private String codes(TrainDraft draft) {
+        try {
+            trains.enter(draft);
+            return "";
+        } catch (TrainRefusedException ex) {
+            return ex.problems().stream()
+                    .map(TrainRefusedException.Problem::code)
+                    .collect(Collectors.joining(" "));
+        }
     }
 
     @Test

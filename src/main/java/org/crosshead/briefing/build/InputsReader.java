@@ -100,6 +100,10 @@ class InputsReader {
         }
         BrakeKind engineWorks = atTrain.get(0).ofClass().content().trainBrake();
         Consist consist = consist(content, engineWorks, missing, revisions);
+        path.estimates().stream()
+                .filter(estimate -> !estimate.accepted())
+                .map(estimate -> PapersMaker.estimate("missing", estimate, path))
+                .forEach(missing::add);
         reversalsAndCalls(content, path, missing);
         callsBeyondReversals(content, path, lengthM(atTrain, consist), missing);
         return new TrainInputs(

@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import org.crosshead.briefing.Policy.PolicyFigure;
@@ -16,9 +17,9 @@ import org.crosshead.briefing.document.NoteRow;
 import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.SourceRow;
 import org.crosshead.briefing.document.Term;
-import org.crosshead.platform.Origin;
 import org.crosshead.route.FeatureKind;
-import org.crosshead.route.PathGradient;
+import org.crosshead.route.PathEstimate;
+import org.crosshead.route.PathGeometry;
 import org.crosshead.route.Restriction;
 import org.crosshead.stock.EstimateUsed;
 import org.crosshead.stock.FigureEntry;
@@ -143,29 +144,12 @@ final class PapersMaker {
         if (!inputs.path().reversalsM().isEmpty()) {
             assumptions.add(Phrase.of("assumption.reversal"));
         }
-        estimatedRoad(assumptions);
+        inputs.path().estimates().stream()
+                .filter(PathEstimate::accepted)
+                .map(estimate -> estimate("assumption", estimate, inputs.path()))
+                .forEach(assumptions::add);
         troughs(assumptions);
         return assumptions;
-    }
-
-    /** Names the stretches whose gradient or curve nobody measured; who entered them has accepted them by entering them. */
-    private void estimatedRoad(List<Phrase> assumptions) {
-        double fromM = Double.NaN;
-        double toM = Double.NaN;
-        for (PathGradient gradient : inputs.path().gradients()) {
-            if (isMeasured(gradient.origin())) {
-                continue;
-            }
-            if (gradient.fromM() != toM) {
-                stretch(assumptions, "assumption.gradient-estimated", fromM, toM);
-                fromM = gradient.fromM();
-            }
-            toM = gradient.toM();
-        }
-        stretch(assumptions, "assumption.gradient-estimated", fromM, toM);
-        inputs.path().curves().stream()
-                .filter(curve -> !isMeasured(curve.origin()))
-                .forEach(curve -> stretch(assumptions, "assumption.curve-estimated", curve.fromM(), curve.toM()));
     }
 
     /** Water from a trough is not in the forecast: what a scoop takes hangs on speed and on how long it is down. */
@@ -177,17 +161,19 @@ final class PapersMaker {
                 .forEach(assumptions::add);
     }
 
-    private static boolean isMeasured(Origin origin) {
-        return origin != Origin.ESTIMATED && origin != Origin.UNKNOWN;
-    }
-
-    private void stretch(List<Phrase> assumptions, String kind, double fromM, double toM) {
-        if (!Double.isNaN(fromM)) {
-            assumptions.add(Phrase.of(
-                    kind,
-                    Term.text(inputs.path().at(fromM).measureText()),
-                    Term.text(inputs.path().at(toM).measureText())));
-        }
+    /**
+     * Says what on the road nobody measured, and where.
+     *
+     * @param group of the phrase: {@code assumption} for what counts, {@code missing} for what waits to be accepted
+     */
+    static Phrase estimate(String group, PathEstimate estimate, PathGeometry path) {
+        Double toM = estimate.toM();
+        return Phrase.of(
+                group + "." + estimate.kind().name().toLowerCase(Locale.ROOT) + "-estimated",
+                Term.text(path.at(estimate.fromM()).measureText()),
+                Term.text(toM == null ? "" : path.at(toM).measureText()),
+                Term.text(estimate.name()),
+                Term.text(estimate.routeCode()));
     }
 
     private static Phrase estimate(EstimateUsed used) {

@@ -41,6 +41,9 @@ final class RouteForm {
         typed.put("curves", lines(draft.curves(), one -> TypedLists.line(one, unit)));
         typed.put("limits", lines(draft.limits(), one -> TypedLists.line(one, unit)));
         typed.put("features", lines(draft.features(), one -> TypedLists.line(one, unit)));
+        if (draft.estimatesAccepted()) {
+            typed.put("estimatesAccepted", "yes");
+        }
         typed.put("basedOn", Integer.toString(revision.number()));
         return new RouteForm(typed);
     }
@@ -51,6 +54,10 @@ final class RouteForm {
 
     String trimmed(String field) {
         return typed(field).trim();
+    }
+
+    boolean estimatesAccepted() {
+        return !trimmed("estimatesAccepted").isEmpty();
     }
 
     RouteForm withCode(String code) {
@@ -86,7 +93,8 @@ final class RouteForm {
                 reading.entries("gradients", TypedLists.GRADIENT_FIELDS, TypedLists::gradient),
                 reading.entries("curves", TypedLists.CURVE_FIELDS, TypedLists::curve),
                 reading.entries("limits", TypedLists.LIMIT_FIELDS, TypedLists::limit),
-                reading.entries("features", TypedLists.FEATURE_FIELDS, TypedLists::feature));
+                reading.entries("features", TypedLists.FEATURE_FIELDS, TypedLists::feature),
+                estimatesAccepted());
     }
 
     /** Puts what the service refused beside the field, an entry under the number of its line. */

@@ -60,6 +60,22 @@ class RouteFormController {
         return store(new RouteFormPage(action(current), false, form, List.of()), redirect);
     }
 
+    /** Accepts the estimates of the route as the inspector had it before them. */
+    @PostMapping("/routes/{code}/estimates")
+    String accept(@PathVariable String code, @RequestParam int basedOn, RedirectAttributes redirect) {
+        String route = current(code).content().code();
+        String done = "route.done.estimates";
+        try {
+            routes.acceptEstimates(route, basedOn);
+        } catch (RouteRefusedException ex) {
+            done = "route.done.estimates-none";
+        } catch (RouteChangedException ex) {
+            done = "route.done.estimates-changed";
+        }
+        redirect.addFlashAttribute("done", done);
+        return "redirect:/routes/" + route;
+    }
+
     private ModelAndView store(RouteFormPage page, RedirectAttributes redirect) {
         RouteForm form = page.form();
         List<FormProblem> problems = new ArrayList<>();

@@ -1,10 +1,25 @@
 package org.crosshead.route.web;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** A revision of a route, in words ready to show. */
 record RoutePage(
-        Head head, String outline, List<Row> gradients, List<Row> curves, List<Row> limits, List<FeatureRow> features) {
+        Head head,
+        int number,
+        @Nullable Estimates estimates,
+        String outline,
+        List<Row> gradients,
+        List<Row> curves,
+        List<Row> limits,
+        List<FeatureRow> features) {
+
+    /**
+     * How many of its figures nobody measured, in words; none is null.
+     *
+     * @param waiting whether they wait to be accepted
+     */
+    record Estimates(String words, boolean waiting) {}
 
     /**
      * What stands above the lists.

@@ -3,6 +3,7 @@ package org.crosshead.route.web;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.crosshead.kernel.track.GradientProfile;
 import org.crosshead.kernel.units.Units;
@@ -36,11 +37,28 @@ class RoutePageWriter {
         MeasureUnit unit = draft.measureUnit();
         return new RoutePage(
                 head(revision),
+                revision.number(),
+                draft.hasEstimates() ? estimates(draft) : null,
                 outline(revision),
                 draft.gradients().stream().map(one -> row(one, unit)).toList(),
                 draft.curves().stream().map(one -> row(one, unit)).toList(),
                 draft.limits().stream().map(one -> row(one, draft)).toList(),
                 draft.features().stream().map(one -> row(one, draft)).toList());
+    }
+
+    private RoutePage.Estimates estimates(RouteDraft draft) {
+        String which = words.of(
+                "route.estimates.which",
+                guesses(draft.gradients(), GradientLength::origin),
+                guesses(draft.curves(), CurveLength::origin),
+                guesses(draft.limits(), LimitLength::origin),
+                guesses(draft.features(), Feature::origin));
+        String state = words.of(draft.estimatesAccepted() ? "route.estimates.accepted" : "route.estimates.waiting");
+        return new RoutePage.Estimates(which + " " + state, !draft.estimatesAccepted());
+    }
+
+    private static <T> long guesses(List<T> list, Function<T, Origin> origin) {
+        return list.stream().filter(one -> origin.apply(one).isGuess()).count();
     }
 
     /** A length of route, for a list. */

@@ -5,24 +5,24 @@ import static org.crosshead.platform.web.Browser.location;
 
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
+import org.springframework.boot.test.context.TestConfiguration;
 import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.context.annotation.Bean;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.security.crypto.password.PasswordEncoder;
+import org.springframework.test.annotation.DirtiesContext;
 import org.springframework.test.context.ActiveProfiles;
-import org.springframework.test.context.DynamicPropertyRegistry;
-import org.springframework.test.context.DynamicPropertySource;
+import org.springframework.test.context.DynamicPropertyRegistrar;
 
 /** The service on PostgreSQL, by the profile and the three variables that the README names. */
 @SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT)
 @ActiveProfiles("postgresql")
+@DirtiesContext
 class PostgresqlProfileIntegrationTests {
-
-    private static final EmbeddedPostgres POSTGRES = started();
 
     @LocalServerPort
     private int port;
@@ -33,16 +33,23 @@ class PostgresqlProfileIntegrationTests {
     @Autowired
     private PasswordEncoder encoder;
 
-    @DynamicPropertySource
-    static void variables(DynamicPropertyRegistry registry) {
-        registry.add("CROSSHEAD_DB_URL", () -> POSTGRES.getJdbcUrl("postgres", "postgres"));
-        registry.add("CROSSHEAD_DB_USER", () -> "postgres");
-        registry.add("CROSSHEAD_DB_PASSWORD", () -> "postgres");
-    }
+    /** A database that begins before the service and ends after it. */
+    @TestConfiguration
+    static class Database {
 
-    @AfterAll
-    static void stop() throws IOException {
-        POSTGRES.close();
+        @Bean(destroyMethod = "close")
+        EmbeddedPostgres postgres() throws IOException {
+            return EmbeddedPostgres.start();
+        }
+
+        @Bean
+        DynamicPropertyRegistrar variables(EmbeddedPostgres postgres) {
+            return registry -> {
+                registry.add("CROSSHEAD_DB_URL", () -> postgres.getJdbcUrl("postgres", "postgres"));
+                registry.add("CROSSHEAD_DB_USER", () -> "postgres");
+                registry.add("CROSSHEAD_DB_PASSWORD", () -> "postgres");
+            };
+        }
     }
 
     @Test
@@ -59,13 +66,5 @@ class PostgresqlProfileIntegrationTests {
                         .query(Long.class)
                         .single())
                 .isEqualTo(1);
-    }
-
-    private static EmbeddedPostgres started() {
-        try {
-            return EmbeddedPostgres.start();
-        } catch (IOException failure) {
-            throw new IllegalStateException("PostgreSQL did not start", failure);
-        }
     }
 }

@@ -25,6 +25,7 @@ import org.crosshead.route.Restriction;
 import org.crosshead.route.RestrictionDraft;
 import org.crosshead.route.Restrictions;
 import org.crosshead.route.RevisionNote;
+import org.crosshead.route.RouteDraft;
 import org.crosshead.route.RouteFixtures;
 import org.crosshead.route.RouteRefusals;
 import org.crosshead.route.RouteRevision;
@@ -262,6 +263,32 @@ class RoutePagesTests {
     }
 
     @Test
+    void offersTheEstimatesOfARouteAndTakesTheirAcceptance() {
+        RouteDraft waiting = RouteFixtures.waiting();
+        given(routes.current("MAIN"))
+                .willReturn(Optional.of(
+                        new RouteRevision(4, 1, 3, RouteFixtures.MONDAY, "Anna", "surveyed anew", waiting)));
+
+        assertThat(mvc.get().uri("/routes/MAIN"))
+                .bodyText()
+                .contains("one curve", "They wait to be accepted", "action=\"/routes/MAIN/estimates\"");
+        assertThat(post("/routes/MAIN/estimates", Map.of("basedOn", "3")))
+                .hasStatus3xxRedirection()
+                .redirectedUrl()
+                .isEqualTo("/routes/MAIN");
+        verify(routes).acceptEstimates("MAIN", 3);
+    }
+
+    @Test
+    @WithMockUser(roles = "DRIVER")
+    void saysThatEstimatesAreAcceptedAndOffersReadersNothing() {
+        assertThat(mvc.get().uri("/routes/MAIN"))
+                .bodyText()
+                .contains("They are accepted")
+                .doesNotContain("/estimates\"");
+    }
+
+    @Test
     void joinsTwoRoutes() {
         assertThat(mvc.get().uri("/routes/MAIN/junctions/new")).hasStatusOk();
         assertThat(post(
@@ -301,6 +328,7 @@ class RoutePagesTests {
                 "fromMeasure",
                 "toMeasure",
                 "lines",
+                "estimatesAccepted",
                 "gradients",
                 "curves",
                 "limits",
