@@ -70,12 +70,13 @@ class ArchitectureTests {
         "track, track figure units",
         "steam, steam figure units",
         "cylinder, cylinder steam figure units",
-        "traction, traction cylinder track steam figure units",
+        "boiler, boiler steam figure units",
+        "traction, traction cylinder boiler track steam figure units",
         "resistance, resistance track steam figure units",
         "braking, braking resistance track steam figure units",
-        "standing, standing traction cylinder resistance braking track steam figure units",
-        "motion, motion traction cylinder resistance braking track steam figure units",
-        "handling, handling motion standing traction cylinder resistance braking track steam figure units"
+        "standing, standing traction cylinder boiler resistance braking track steam figure units",
+        "motion, motion traction cylinder boiler resistance braking track steam figure units",
+        "handling, handling motion standing traction cylinder boiler resistance braking track steam figure units"
     })
     void kernelPointsDownwards(String upper, String lower) {
         classes()
@@ -93,7 +94,7 @@ class ArchitectureTests {
         "platform, platform",
         "crew, crew platform kernel.figure kernel.units",
         "route, route platform kernel.track kernel.figure kernel.units",
-        "stock, stock platform kernel.cylinder kernel.traction kernel.resistance kernel.braking kernel.figure kernel.units",
+        "stock, stock platform kernel.cylinder kernel.boiler kernel.traction kernel.resistance kernel.braking kernel.figure kernel.units",
         "diagram, diagram platform kernel",
         "working, working route stock crew platform kernel.track kernel.traction kernel.figure kernel.units",
         "briefing, briefing working route stock crew diagram platform kernel"

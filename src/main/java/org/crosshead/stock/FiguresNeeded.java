@@ -11,7 +11,7 @@ import org.crosshead.stock.figure.VehicleFigure;
 /** Which figures a forecast can't do without. */
 public final class FiguresNeeded {
 
-    private static final Set<Need> NOT_FOR_FORECAST = EnumSet.of(Need.ROAD, Need.RECORD);
+    private static final Set<Need> NOT_FOR_FORECAST = EnumSet.of(Need.ROAD, Need.WHERE_KNOWN, Need.RECORD);
     private static final Set<BrakeKind> ENGINE_POWER_BRAKES =
             EnumSet.of(BrakeKind.VACUUM, BrakeKind.AIR, BrakeKind.STEAM);
 

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.crosshead.kernel.resistance.TrainBody;
@@ -159,7 +160,8 @@ public final class StockModel {
                 si.of(ClassFigure.SUPERHEATER_SURFACE),
                 si.of(ClassFigure.BOILER_WATER_FULL),
                 si.of(ClassFigure.BOILER_WATER_LEAST),
-                si.of(ClassFigure.COAL_CALORIFIC_VALUE));
+                si.of(ClassFigure.COAL_CALORIFIC_VALUE),
+                si.ifKnown(ClassFigure.INJECTOR_DELIVERY));
         return new LocomotiveParameters(
                 cylinders, valveGear, boiler, si.of(ClassFigure.ADHESIVE_WEIGHT), si.of(ClassFigure.MAX_SPEED));
     }
@@ -254,6 +256,10 @@ public final class StockModel {
 
         double of(FigureSpec spec) {
             return known.si(spec).orElseThrow();
+        }
+
+        OptionalDouble ifKnown(FigureSpec spec) {
+            return known.si(spec).map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
         }
 
         OptionalInt whole(FigureSpec spec) {

@@ -1,5 +1,6 @@
 package org.crosshead.stock;
 
+import org.crosshead.kernel.boiler.Furnace;
 import org.crosshead.kernel.traction.Controls;
 import org.crosshead.kernel.traction.Engine;
 import org.crosshead.kernel.traction.EngineState;
@@ -40,5 +41,25 @@ public record ConstantEngine(LocomotiveParameters parameters) implements Engine 
     @Override
     public double coalForSteamKgPerS(double steamKgPerS, double pressurePa) {
         return steamKgPerS / 8;
+    }
+
+    @Override
+    public Furnace furnace() {
+        return new Furnace(2, 100, 30e6);
+    }
+
+    @Override
+    public double air(double steamKgPerS, double blower, double dampers) {
+        return 1;
+    }
+
+    @Override
+    public double auxiliaryKgPerS(double blower) {
+        return 0;
+    }
+
+    @Override
+    public double feedMaxKgPerS(double pressurePa) {
+        return 5;
     }
 }

@@ -10,7 +10,6 @@ import org.crosshead.kernel.figure.Step;
 import org.crosshead.kernel.figure.StepKind;
 import org.crosshead.kernel.motion.Run;
 import org.crosshead.kernel.traction.Engine;
-import org.crosshead.kernel.traction.Firing;
 import org.crosshead.kernel.traction.HeatAccount;
 import org.crosshead.kernel.traction.LocomotiveParameters;
 
@@ -142,8 +141,9 @@ final class FigureBook {
                                 run.state(at, engine),
                                 run.state(next, engine),
                                 new Engine.Work(
-                                        run.steamKgPerS(at, engine),
-                                        new Firing(coal / seconds, fed / seconds),
+                                        run.steamKgPerS(at, engine) + run.auxiliaryKgPerS(at, engine),
+                                        coal / seconds,
+                                        fed / seconds,
                                         seconds))
                 : new HeatAccount(0, 0, 0, 0, 0);
         return new Step(
@@ -160,12 +160,12 @@ final class FigureBook {
                 "RUN");
     }
 
-    private static Step water(Run run, int sample, int engine) {
+    static Step water(Run run, int sample, int engine) {
         int at = Math.min(sample, Math.max(0, run.size() - 2));
         int next = Math.min(at + 1, run.size() - 1);
         double seconds = run.timeS(next) - run.timeS(at);
         double fed = run.tankUsedKg(next, engine) - run.tankUsedKg(at, engine);
-        double steam = run.steamKgPerS(at, engine);
+        double steam = run.steamKgPerS(at, engine) + run.auxiliaryKgPerS(at, engine);
         return new Step(
                 StepKind.RUN,
                 "run.water",

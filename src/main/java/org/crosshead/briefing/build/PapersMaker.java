@@ -130,6 +130,7 @@ final class PapersMaker {
         assumptions.add(Phrase.of("assumption.adhesion"));
         assumptions.add(Phrase.of("assumption.slip"));
         assumptions.add(Phrase.of("assumption.engine"));
+        crown(assumptions);
         assumptions.add(Phrase.of("assumption.brake"));
         assumptions.add(Phrase.of("assumption.crew"));
         for (EngineAtTrain engine : inputs.engines()) {
@@ -150,6 +151,16 @@ final class PapersMaker {
                 .forEach(assumptions::add);
         troughs(assumptions);
         return assumptions;
+    }
+
+    private void crown(List<Phrase> assumptions) {
+        List<String> lacking = CrownMaker.lacking(inputs);
+        if (lacking.isEmpty()) {
+            assumptions.add(Phrase.of("assumption.crown"));
+        }
+        String number = inputs.engines().get(0).turn().engineNumber();
+        lacking.forEach(
+                key -> assumptions.add(Phrase.of("assumption.crown-unknown", Term.text(number), Term.text(key))));
     }
 
     /** Water from a trough is not in the forecast: what a scoop takes hangs on speed and on how long it is down. */

@@ -132,6 +132,7 @@ final class SummaryMaker {
         figures.add(new RestartLoad(workings).figure());
         figures.add(water());
         figures.add(pressure());
+        new CrownMaker(workings).figure().ifPresent(figures::add);
         return figures;
     }
 

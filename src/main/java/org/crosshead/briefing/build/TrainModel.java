@@ -50,8 +50,9 @@ final class TrainModel {
 
     private static final double COAST_S = 30;
     private static final double WATER_STOP_LEAST_S = 240;
-    private static final double FIRE_SHARE = 0.6;
-    private static final double HEAT_PER_STEAM_J = 2.7e6;
+    /** Fire at the start, as a share of a full one: made up and burnt through before departure. */
+    private static final double FIRE_SHARE = 0.9;
+
     private static final double SPEED_UNFITTED_MPH = 25;
 
     private final TrainInputs inputs;
@@ -230,8 +231,8 @@ final class TrainModel {
         Boiler boiler = engine.parameters().boiler();
         double pressurePa = Math.min(boiler.pressureMaxPa(), Units.paFromPsi(turn.pressurePsi()));
         double waterKg = boiler.waterLeastKg() + turn.glassShare() * (boiler.waterFullKg() - boiler.waterLeastKg());
-        double fireW = FIRE_SHARE * engine.evaporationMaxKgPerS(pressurePa) * HEAT_PER_STEAM_J;
-        return new EngineState(pressurePa, waterKg, fireW);
+        return new EngineState(
+                pressurePa, waterKg, FIRE_SHARE * engine.furnace().fullKg());
     }
 
     private static Supply supply(EngineTurn turn, EngineFigures.Resolved figures) {

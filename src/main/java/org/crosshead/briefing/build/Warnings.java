@@ -50,6 +50,7 @@ final class Warnings {
                 found.add(Phrase.of("today.no-coal", Term.text(number)));
             }
         }
+        new CrownMaker(workings).sentence().ifPresent(found::add);
         curves(found);
         brakes(found);
         limits(found);

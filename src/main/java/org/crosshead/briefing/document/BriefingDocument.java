@@ -50,6 +50,7 @@ public record BriefingDocument(
             "today.not-held",
             "today.momentum",
             "today.low-water",
+            "today.crown-bare",
             "today.tank-empty",
             "today.no-coal",
             "today.brake-mismatch",

@@ -2,6 +2,7 @@ package org.crosshead.kernel.cylinder;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.crosshead.kernel.steam.Orifice;
 import org.crosshead.kernel.units.Check;
 
 /**

@@ -1,5 +1,6 @@
 package org.crosshead.kernel.handling;
 
+import org.crosshead.kernel.boiler.Furnace;
 import org.crosshead.kernel.motion.Cause;
 import org.crosshead.kernel.motion.Fireman;
 import org.crosshead.kernel.motion.Moment;
@@ -50,6 +51,21 @@ public final class RuleFireman implements Fireman {
     private static final double GATHERING_SHARE = 0.7;
     private static final double FEED_MAX_SHARE = 1.3;
 
+    /** Opening of the blower that keeps flame from the footplate when the boiler wants no more. */
+    private static final double BLOWER_CRACKED = 0.2;
+
+    private static final double DAMPERS_LEAST = 0.3;
+    /** Thickness of the fire as a share of one that burns all the air can: thin, as on the level, before and on a bank. */
+    private static final double THIN = 0.4;
+
+    private static final double THICK_LEVEL = 1.1;
+    private static final double THICK = 1.4;
+    /** Time over which a fire is made up. */
+    private static final double MAKE_UP_S = 240;
+
+    /** Most coal that a fireman puts on over minutes, as a share of what the grate burns for good. */
+    private static final double SHOVEL_SHARE = 1.2;
+
     @Override
     public Stoking stoking(Moment moment, int engine) {
         Task present = moment.task(engine);
@@ -61,9 +77,7 @@ public final class RuleFireman implements Fireman {
     private static Stoking wished(Moment moment, int engine) {
         double glass = glass(moment, engine);
         double here = moment.gradient(0, HERE_LENGTH_M);
-        boolean shut = moment.standing()
-                || moment.braking()
-                || moment.handles().controls().regulator() <= 0;
+        boolean shut = isShut(moment);
         Task task;
         Cause cause;
         if (glass < (here > BANK ? VERY_LOW_GLASS : LOW_GLASS)) {
@@ -102,28 +116,51 @@ public final class RuleFireman implements Fireman {
         double glass = glass(moment, engine);
         double wantedFeed = steam + (level - glass) * waterRangeKg(worked) / LEVEL_TIME_S;
         double feed = share < LOW_PRESSURE && glass > LOW_GLASS ? EASED_FEED * Math.min(steam, wantedFeed) : wantedFeed;
+        double blower = isShut(moment) ? (share < PRESSURE_AIM ? 1 : BLOWER_CRACKED) : 0;
         if (share > BLOWING_SHARE && glass < FULL_GLASS) {
-            double surplusW = state.fireW() - steam * STEAM_HEAT_J;
+            Furnace furnace = worked.furnace();
+            double burning = furnace.burningKgPerS(state.fireKg(), worked.air(steam, blower, 1));
+            double surplusW = furnace.heatW(burning) - steam * STEAM_HEAT_J;
             feed = Math.max(feed, steam + surplusW / BOILING_HEAT_J);
         }
         double heating = share > BLOWING_SHARE ? 0 : FEED_HEAT_SHARE * Math.max(0, feed - steam);
         double aim = Math.max(BANKED_SHARE * most, base + heating + most * PRESSURE_GAIN * (PRESSURE_AIM - share));
-        double fire = Math.min(most, aim);
-        return switch (task) {
-            case STEADY -> new Firing(coal(worked, state, fire), clamp(feed, most));
-            case BUILD_UP ->
-                new Firing(
-                        coal(worked, state, share < PRESSURE_AIM ? most : QUIET_SHARE * (most + feed)),
-                        clamp(feed, most));
-            case HOLD_FEED ->
-                new Firing(
-                        coal(worked, state, share < 1 ? Math.max(fire, 0.95 * most) : fire),
-                        clamp((glass > SUMMIT_GLASS ? EASED_FEED : 1) * steam, most));
-            case FILL_UP ->
-                new Firing(
-                        coal(worked, state, Math.min(fire, 0.6 * most)), clamp(feed, share > 0.7 ? most : 0.5 * most));
-            case QUIET -> new Firing(coal(worked, state, Math.min(fire, 0.3 * most)), 0);
+        double wished = Math.min(most, aim);
+        double making = switch (task) {
+            case STEADY -> wished;
+            case BUILD_UP -> share < PRESSURE_AIM ? most : QUIET_SHARE * (most + feed);
+            case HOLD_FEED -> share < 1 ? Math.max(wished, 0.95 * most) : wished;
+            case FILL_UP -> Math.min(wished, 0.6 * most);
+            case QUIET -> Math.min(wished, 0.3 * most);
         };
+        double feeding = switch (task) {
+            case STEADY, BUILD_UP -> clamp(feed, most);
+            case HOLD_FEED -> clamp((glass > SUMMIT_GLASS ? EASED_FEED : 1) * steam, most);
+            case FILL_UP -> clamp(feed, share > 0.7 ? most : 0.5 * most);
+            case QUIET -> 0;
+        };
+        return fire(moment, engine, task, making, blower).fed(feeding);
+    }
+
+    /** Fires so that the fire makes so much steam by and by: the dampers at once, the shovel over minutes. */
+    private static Firing fire(Moment moment, int engine, Task task, double steamKgPerS, double blower) {
+        Engine worked = moment.engine(engine);
+        EngineState state = moment.state(engine);
+        Furnace furnace = worked.furnace();
+        double wanted = worked.coalForSteamKgPerS(steamKgPerS, state.pressurePa());
+        double open = worked.air(moment.steamKgPerS(engine), blower, 1);
+        double burning = furnace.burningKgPerS(state.fireKg(), open);
+        double dampers = burning > wanted ? Math.max(DAMPERS_LEAST, wanted / burning) : 1;
+        double thickest = isShut(moment) ? 1 : task == Task.BUILD_UP || task == Task.HOLD_FEED ? THICK : THICK_LEVEL;
+        double share = Math.max(THIN, Math.min(thickest, wanted / (open * furnace.coalMaxKgPerS())));
+        double coal = dampers * burning + (share * furnace.fullKg() - state.fireKg()) / MAKE_UP_S;
+        return new Firing(Math.max(0, Math.min(SHOVEL_SHARE * furnace.coalMaxKgPerS(), coal)), 0, blower, dampers);
+    }
+
+    private static boolean isShut(Moment moment) {
+        return moment.standing()
+                || moment.braking()
+                || moment.handles().controls().regulator() <= 0;
     }
 
     /** Returns the steam that holding this speed over the next miles will ask of the train engine. */
@@ -133,10 +170,6 @@ public final class RuleFireman implements Fireman {
         Pull gentle = moment.pull(engine, new Controls(1, least), speedMps);
         double holdingN = moment.holdingForceN(speedMps, AHEAD_LENGTH_M);
         return gentle.forceN() > 0 ? Math.max(0, holdingN) * gentle.steamKgPerS() / gentle.forceN() : 0;
-    }
-
-    private static double coal(Engine engine, EngineState state, double steamKgPerS) {
-        return engine.coalForSteamKgPerS(steamKgPerS, state.pressurePa());
     }
 
     private static double clamp(double feedKgPerS, double most) {

@@ -36,7 +36,9 @@ public final class Run {
     static final int STEAM = 4;
     static final int TANK_USED = 5;
     static final int FIRE = 6;
-    static final int ENGINE_COLUMNS = 7;
+    static final int BLOWING = 7;
+    static final int AUXILIARY = 8;
+    static final int ENGINE_COLUMNS = 9;
 
     private static final List<LimitedBy> LIMITS = List.of(LimitedBy.values());
 
@@ -170,9 +172,18 @@ public final class Run {
         return engineColumn(sample, engine, STEAM);
     }
 
+    /** Steam that brake, blower and the like take. */
+    public double auxiliaryKgPerS(int sample, int engine) {
+        return engineColumn(sample, engine, AUXILIARY);
+    }
+
     /** Returns pressure, water and fire of a boiler. */
     public EngineState state(int sample, int engine) {
-        return new EngineState(pressurePa(sample, engine), waterKg(sample, engine), engineColumn(sample, engine, FIRE));
+        return new EngineState(
+                pressurePa(sample, engine),
+                waterKg(sample, engine),
+                engineColumn(sample, engine, FIRE),
+                engineColumn(sample, engine, BLOWING) > 0);
     }
 
     public double coalTotalKg(int engine) {

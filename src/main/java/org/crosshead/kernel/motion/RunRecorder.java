@@ -80,7 +80,9 @@ final class RunRecorder {
             rows[engine + Run.COAL_BURNT] = state.coalBurntKg[i];
             rows[engine + Run.STEAM] = forces.steamKgPerS(i) * forces.steamShare;
             rows[engine + Run.TANK_USED] = state.tankUsedKg[i];
-            rows[engine + Run.FIRE] = state.boilers[i].fireW();
+            rows[engine + Run.FIRE] = state.boilers[i].fireKg();
+            rows[engine + Run.BLOWING] = state.boilers[i].blowing() ? 1 : 0;
+            rows[engine + Run.AUXILIARY] = state.auxiliaryKgPerS[i];
         }
     }
 

@@ -291,7 +291,8 @@ final class StepMaker {
             }
             firing[i] = state.tankWaterKg[i] > 0
                     ? stoking.firing()
-                    : new Firing(stoking.firing().coalKgPerS(), 0);
+                    : stoking.firing().fed(0);
+            state.auxiliaryKgPerS[i] = engines.get(i).engine().auxiliaryKgPerS(firing[i].blower());
         }
     }
 
@@ -301,8 +302,10 @@ final class StepMaker {
                 continue;
             }
             double steam = forces.steamKgPerS(i) * forces.steamShare;
-            double fedKg = Math.min(firing[i].feedKgPerS() * durationS, state.tankWaterKg[i]);
-            Firing done = new Firing(firing[i].coalKgPerS(), durationS > 0 ? fedKg / durationS : 0);
+            double feedKgPerS = Math.min(
+                    firing[i].feedKgPerS(), engines.get(i).engine().feedMaxKgPerS(state.boilers[i].pressurePa()));
+            double fedKg = Math.min(feedKgPerS * durationS, state.tankWaterKg[i]);
+            Firing done = firing[i].fed(durationS > 0 ? fedKg / durationS : 0);
             state.steamKgPerS[i] = steam;
             state.boilers[i] = engines.get(i).engine().after(state.boilers[i], steam, done, durationS);
             state.tankWaterKg[i] -= fedKg;

@@ -27,6 +27,7 @@ final class TrainState {
     final double[] tankUsedKg;
     final double[] coalBurntKg;
     final double[] steamKgPerS;
+    final double[] auxiliaryKgPerS;
     final Stoking.Task[] tasks;
     final double[] taskFromS;
 
@@ -39,6 +40,7 @@ final class TrainState {
         tankUsedKg = new double[count];
         coalBurntKg = new double[count];
         steamKgPerS = new double[count];
+        auxiliaryKgPerS = new double[count];
         tasks = new Stoking.Task[count];
         taskFromS = new double[count];
         Arrays.fill(tasks, Stoking.Task.QUIET);
@@ -64,6 +66,7 @@ final class TrainState {
         tankUsedKg = other.tankUsedKg.clone();
         coalBurntKg = other.coalBurntKg.clone();
         steamKgPerS = other.steamKgPerS.clone();
+        auxiliaryKgPerS = other.auxiliaryKgPerS.clone();
         tasks = other.tasks.clone();
         taskFromS = other.taskFromS.clone();
     }

@@ -1,5 +1,7 @@
 package org.crosshead.kernel.traction;
 
+import org.crosshead.kernel.boiler.Furnace;
+
 /** One engine as its crew works it. Immutable: the state is handed in and out. */
 public interface Engine {
 
@@ -14,9 +16,9 @@ public interface Engine {
     Pull pull(EngineState state, Controls controls, double speedMps, RailState rail);
 
     /**
-     * Returns the state after steam was taken, coal put on and water fed for a while. Pressure stops at the safety valves.
+     * Returns the state after steam was taken, coal put on and water fed for a while. Safety valves lift and shut by themselves.
      *
-     * @param steamKgPerS taken by the cylinders; what auxiliaries take is added inside
+     * @param steamKgPerS taken by the cylinders and sent up the chimney; what auxiliaries take is added inside
      * @param durationS from 0 to 60
      */
     EngineState after(EngineState state, double steamKgPerS, Firing firing, double durationS);
@@ -30,10 +32,28 @@ public interface Engine {
     /**
      * What was asked of the boiler over a while.
      *
-     * @param steamKgPerS taken by the cylinders
+     * @param steamKgPerS taken by the cylinders and auxiliaries
+     * @param coalKgPerS put on the fire
+     * @param feedKgPerS fed into the boiler
      * @param durationS from 0 to 60
      */
-    record Work(double steamKgPerS, Firing firing, double durationS) {}
+    record Work(double steamKgPerS, double coalKgPerS, double feedKgPerS, double durationS) {}
+
+    /** Returns the fire and its grate. */
+    Furnace furnace();
+
+    /**
+     * Returns the air through the fire, as {@link Furnace#air}.
+     *
+     * @param steamKgPerS taken by the cylinders and sent up the chimney
+     */
+    double air(double steamKgPerS, double blower, double dampers);
+
+    /** Returns the steam that brake, blower and the like take, kg/s. */
+    double auxiliaryKgPerS(double blower);
+
+    /** Returns the most water that can be fed at this pressure, kg/s. */
+    double feedMaxKgPerS(double pressurePa);
 
     /** Returns the greatest rate at which this boiler and grate can make steam at this pressure, kg/s. */
     double evaporationMaxKgPerS(double pressurePa);

@@ -7,13 +7,19 @@ import org.crosshead.kernel.units.Check;
  *
  * @param pressurePa boiler pressure above the atmosphere (gauge)
  * @param waterKg water in the boiler
- * @param fireW heat that the fire is giving to the boiler's water
+ * @param fireKg coal alight on the grate
+ * @param blowing whether the safety valves are open
  */
-public record EngineState(double pressurePa, double waterKg, double fireW) {
+public record EngineState(double pressurePa, double waterKg, double fireKg, boolean blowing) {
 
     public EngineState {
         Check.notNegative("pressurePa", pressurePa);
         Check.notNegative("waterKg", waterKg);
-        Check.notNegative("fireW", fireW);
+        Check.notNegative("fireKg", fireKg);
+    }
+
+    /** With the safety valves shut. */
+    public EngineState(double pressurePa, double waterKg, double fireKg) {
+        this(pressurePa, waterKg, fireKg, false);
     }
 }

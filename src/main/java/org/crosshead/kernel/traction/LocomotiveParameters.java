@@ -1,5 +1,6 @@
 package org.crosshead.kernel.traction;
 
+import java.util.OptionalDouble;
 import org.crosshead.kernel.units.Check;
 
 /**
@@ -63,6 +64,7 @@ public record LocomotiveParameters(
      * @param waterFullKg water when the glass is full
      * @param waterLeastKg water at the least level that the class may be worked at
      * @param coalHeatJPerKg calorific value of the coal
+     * @param injectorKgPerS what one injector delivers at working pressure; empty where it is not known
      */
     public record Boiler(
             double pressureMaxPa,
@@ -71,7 +73,8 @@ public record LocomotiveParameters(
             double superheaterM2,
             double waterFullKg,
             double waterLeastKg,
-            double coalHeatJPerKg) {
+            double coalHeatJPerKg,
+            OptionalDouble injectorKgPerS) {
 
         public Boiler {
             Check.within("pressureMaxPa", pressureMaxPa, 1e5, 22e5);
@@ -81,6 +84,7 @@ public record LocomotiveParameters(
             Check.within("waterFullKg", waterFullKg, 300, 60_000);
             Check.within("waterLeastKg", waterLeastKg, 100, waterFullKg);
             Check.within("coalHeatJPerKg", coalHeatJPerKg, 10e6, 37e6);
+            injectorKgPerS.ifPresent(delivery -> Check.within("injectorKgPerS", delivery, 0.05, 15));
         }
     }
 }

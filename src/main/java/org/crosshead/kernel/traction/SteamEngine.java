@@ -1,8 +1,12 @@
 package org.crosshead.kernel.traction;
 
+import java.util.Optional;
+import org.crosshead.kernel.boiler.ClosedBoiler;
+import org.crosshead.kernel.boiler.Furnace;
+import org.crosshead.kernel.boiler.Injectors;
+import org.crosshead.kernel.boiler.SafetyValves;
 import org.crosshead.kernel.cylinder.CylinderForm;
 import org.crosshead.kernel.cylinder.CylinderTable;
-import org.crosshead.kernel.steam.ClosedBoiler;
 import org.crosshead.kernel.steam.SaturatedSteam;
 import org.crosshead.kernel.steam.Superheat;
 import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
@@ -12,7 +16,7 @@ import org.crosshead.kernel.units.Units;
 
 /**
  * A simple-expansion engine: mean pressure and steam by the indicator diagrams of its class; a closed boiler heated by a fire that
- * answers slowly; a rail that holds so much. The figures marked as estimates in docs/physics.md are this project's own.
+ * the blast draws; a rail that holds so much. The figures marked as estimates in docs/physics.md are this project's own.
  */
 public final class SteamEngine implements Engine {
 
@@ -25,9 +29,6 @@ public final class SteamEngine implements Engine {
     /** Chest pressure with the first valve only, as a share of boiler pressure: an estimate. */
     static final double FIRST_VALVE_CHEST_SHARE = 0.7;
 
-    /** Time in which a fire comes to within a third of a change in firing: an estimate, minutes by common experience. */
-    static final double FIRE_LAG_S = 300;
-
     private static final double STEP_LONGEST_S = 60;
     private static final double SUPERHEAT_PER_SHARE_K = 600;
     private static final double SUPERHEAT_MAX_K = 200;
@@ -37,12 +38,25 @@ public final class SteamEngine implements Engine {
     /** Enthalpy of water from the tank at 15 C. */
     private static final double FEED_J_PER_KG = 63e3;
 
+    private static final double FEED_C = 15;
+
     private static final double EJECTOR_KG_PER_S = 0.02;
+
+    /** Steam of the blower wide open: an estimate. */
+    private static final double BLOWER_KG_PER_S = 0.06;
+
+    /** Feed where the injectors' delivery is not known, as a share of the greatest evaporation: an estimate. */
+    private static final double FEED_SHARE_UNKNOWN = 1.3;
 
     private final LocomotiveParameters parameters;
     private final Superheat steam;
     private final ClosedBoiler boiler;
-    private final Grate grate;
+    private final Furnace furnace;
+    private final SafetyValves valves;
+    private final Optional<Injectors> injectors;
+    /** Steam whose blast draws air for the greatest rate of burning. */
+    private final double blastFullKgPerS;
+
     private final CylinderTable table;
     /** Area of all pistons. */
     private final double pistonsM2;
@@ -58,7 +72,8 @@ public final class SteamEngine implements Engine {
                 * SaturatedSteam.table().waterVolume(given.pressureMaxPa() + SaturatedSteam.ATMOSPHERE_PA);
         boiler = new ClosedBoiler(
                 waterVolumeM3 * (1 + STEAM_SPACE_SHARE), METAL_PER_WATER * given.waterFullKg() * IRON_J_PER_KG_K);
-        grate = new Grate(given);
+        furnace = new Furnace(given.grateM2(), given.heatingSurfaceM2(), given.coalHeatJPerKg());
+        heatMostW = furnace.heatW(furnace.coalMaxKgPerS());
         Cylinders cylinders = parameters.cylinders();
         pistonsM2 = cylinders.count() * Math.PI / 4 * cylinders.boreM() * cylinders.boreM();
         table = CylinderTable.of(
@@ -68,7 +83,11 @@ public final class SteamEngine implements Engine {
                         : CylinderForm.LONG_TRAVEL,
                 steam,
                 given.pressureMaxPa());
-        heatMostW = grate.heatW(grate.coalMaxKgPerS());
+        blastFullKgPerS = evaporationMaxKgPerS(given.pressureMaxPa());
+        valves = SafetyValves.forBoiler(absolute(given.pressureMaxPa()), blastFullKgPerS);
+        injectors = given.injectorKgPerS().isPresent()
+                ? Optional.of(new Injectors(given.injectorKgPerS().getAsDouble(), given.pressureMaxPa()))
+                : Optional.empty();
     }
 
     /** Returns the engine that these figures describe. */
@@ -106,10 +125,11 @@ public final class SteamEngine implements Engine {
     public EngineState after(EngineState state, double steamKgPerS, Firing firing, double durationS) {
         Check.within("durationS", durationS, 0, STEP_LONGEST_S);
         double p = absolute(state.pressurePa());
-        double newFireW = boilerShare(p) * grate.heatW(firing.coalKgPerS());
-        double fireW = newFireW + (state.fireW() - newFireW) * Math.exp(-durationS / FIRE_LAG_S);
-        double heatJ = firedJ(state, newFireW, durationS);
-        double takenKg = (steamKgPerS + EJECTOR_KG_PER_S) * durationS;
+        double coalKg = firing.coalKgPerS() * durationS;
+        double air = air(steamKgPerS, firing.blower(), firing.dampers());
+        double fireKg = furnace.fireAfterKg(state.fireKg(), firing.coalKgPerS(), air, durationS);
+        double heatJ = boilerShare(p) * furnace.heatJ(state.fireKg() + coalKg - fireKg, durationS);
+        double takenKg = (steamKgPerS + auxiliaryKgPerS(firing.blower())) * durationS;
         double fedKg = firing.feedKgPerS() * durationS;
         ClosedBoiler.Sums sums = boiler.sums(new ClosedBoiler.Content(p, state.waterKg()))
                 .plus(
@@ -117,47 +137,80 @@ public final class SteamEngine implements Engine {
                         heatJ
                                 + fedKg * FEED_J_PER_KG
                                 - takenKg * SaturatedSteam.table().steamEnthalpy(p));
-        ClosedBoiler.Content content =
-                boiler.content(sums, absolute(parameters.boiler().pressureMaxPa()), p);
+        ClosedBoiler.Content content = boiler.content(sums, SaturatedSteam.PRESSURE_GREATEST_PA, p);
+        boolean blowing = false;
+        if (state.blowing() || content.pressurePa() > valves.liftPa()) {
+            content = blown(sums, content, p, durationS);
+            blowing = content.pressurePa() > valves.shutPa();
+        }
         return new EngineState(
-                Math.max(0, content.pressurePa() - SaturatedSteam.ATMOSPHERE_PA), content.waterKg(), fireW);
+                Math.max(0, content.pressurePa() - SaturatedSteam.ATMOSPHERE_PA), content.waterKg(), fireKg, blowing);
     }
 
-    /** Returns what a fire gives that goes over from what it gave to another rate. */
-    private static double firedJ(EngineState state, double newFireW, double durationS) {
-        double keptShare = Math.exp(-durationS / FIRE_LAG_S);
-        return newFireW * durationS + (state.fireW() - newFireW) * FIRE_LAG_S * (1 - keptShare);
+    /** Returns what is left when the safety valves blow for a while, or until they shut. */
+    private ClosedBoiler.Content blown(
+            ClosedBoiler.Sums sums, ClosedBoiler.Content full, double startPa, double durationS) {
+        if (full.pressurePa() <= valves.shutPa()) {
+            return full;
+        }
+        double steamJPerKg = SaturatedSteam.table().steamEnthalpy(startPa);
+        double blownKg = valves.dischargeKgPerS(full.pressurePa()) * durationS;
+        ClosedBoiler.Content left = boiler.content(
+                sums.plus(-blownKg, -blownKg * steamJPerKg), SaturatedSteam.PRESSURE_GREATEST_PA, startPa);
+        return left.pressurePa() > valves.shutPa() ? left : boiler.blownTo(sums, valves.shutPa(), steamJPerKg);
     }
 
     @Override
     public HeatAccount heat(EngineState before, EngineState after, Work work) {
         double p = absolute(before.pressurePa());
-        double fedKg = work.firing().feedKgPerS() * work.durationS();
-        double takenKg = (work.steamKgPerS() + EJECTOR_KG_PER_S) * work.durationS();
+        double fedKg = work.feedKgPerS() * work.durationS();
+        double takenKg = work.steamKgPerS() * work.durationS();
+        double burntKg = before.fireKg() + work.coalKgPerS() * work.durationS() - after.fireKg();
         ClosedBoiler.Sums then = boiler.sums(new ClosedBoiler.Content(p, before.waterKg()));
         ClosedBoiler.Sums now = boiler.sums(new ClosedBoiler.Content(absolute(after.pressurePa()), after.waterKg()));
         double blownKg = then.massKg() + fedKg - takenKg - now.massKg();
         SaturatedSteam table = SaturatedSteam.table();
-        double newFireW = boilerShare(p) * grate.heatW(work.firing().coalKgPerS());
         return new HeatAccount(
-                firedJ(before, newFireW, work.durationS()),
+                boilerShare(p) * furnace.heatJ(burntKg, work.durationS()),
                 fedKg * FEED_J_PER_KG,
                 takenKg * table.steamEnthalpy(p),
-                blownKg * table.steamEnthalpy(absolute(after.pressurePa())),
+                blownKg * table.steamEnthalpy(p),
                 now.energyJ() - then.energyJ());
+    }
+
+    @Override
+    public Furnace furnace() {
+        return furnace;
+    }
+
+    @Override
+    public double air(double steamKgPerS, double blower, double dampers) {
+        return Furnace.air(steamKgPerS / blastFullKgPerS, blower, dampers);
+    }
+
+    @Override
+    public double auxiliaryKgPerS(double blower) {
+        return EJECTOR_KG_PER_S + BLOWER_KG_PER_S * blower;
+    }
+
+    @Override
+    public double feedMaxKgPerS(double pressurePa) {
+        return injectors.isPresent()
+                ? injectors.get().mostKgPerS(pressurePa, FEED_C)
+                : FEED_SHARE_UNKNOWN * evaporationMaxKgPerS(pressurePa);
     }
 
     @Override
     public double evaporationMaxKgPerS(double pressurePa) {
         double perKgJ = steam.enthalpy(absolute(pressurePa)) - FEED_J_PER_KG;
         double made = heatMostW / perKgJ;
-        return Math.max(0, Math.min(made, grate.surfaceLimitKgPerS()) - EJECTOR_KG_PER_S);
+        return Math.max(0, Math.min(made, furnace.surfaceLimitKgPerS()) - EJECTOR_KG_PER_S);
     }
 
     @Override
     public double coalForSteamKgPerS(double steamKgPerS, double pressurePa) {
         double perKgJ = steam.enthalpy(absolute(pressurePa)) - FEED_J_PER_KG;
-        return grate.coalKgPerS((steamKgPerS + EJECTOR_KG_PER_S) * perKgJ);
+        return furnace.coalKgPerS((steamKgPerS + EJECTOR_KG_PER_S) * perKgJ);
     }
 
     private static double chestShare(double regulator) {

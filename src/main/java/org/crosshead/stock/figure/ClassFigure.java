@@ -28,7 +28,7 @@ public enum ClassFigure implements FigureSpec {
     /** At the least level at which it may be worked. */
     BOILER_WATER_LEAST(Need.STEAM, new Range(50, 13_000), GALLON, KILOGRAM, POUND),
     COAL_CALORIFIC_VALUE(Need.STEAM, new Range(5_000, 15_800), BTU_PER_POUND, MEGAJOULE_PER_KILOGRAM),
-    INJECTOR_DELIVERY(Need.RECORD, new Range(100, 10_000), GALLONS_PER_HOUR, LITRES_PER_HOUR),
+    INJECTOR_DELIVERY(Need.WHERE_KNOWN, new Range(100, 10_000), GALLONS_PER_HOUR, LITRES_PER_HOUR),
     /** On the coupled wheels, in working order. */
     ADHESIVE_WEIGHT(Need.ADHESION, new Range(3, 350), TON, TONNE),
     /** In working order, without the tender. */
@@ -44,7 +44,11 @@ public enum ClassFigure implements FigureSpec {
     TANK_CAPACITY(Need.WATER, new Range(50, 30_000), GALLON, CUBIC_METRE),
     COAL_CAPACITY(Need.COAL, new Range(0.2, 50), TON, CWT, TONNE),
     /** Over the crown sheet with the glass half full. */
-    CROWN_WATER(Need.RECORD, new Range(0.5, 24), INCH, MILLIMETRE),
+    CROWN_WATER(Need.WHERE_KNOWN, new Range(0.5, 24), INCH, MILLIMETRE),
+    /** Height from the least level at which it may be worked to the top of the glass. */
+    GLASS_RANGE(Need.WHERE_KNOWN, new Range(2, 24), INCH, MILLIMETRE),
+    /** From the middle of the boiler's water to the end of the crown sheet furthest from it. */
+    CROWN_DISTANCE(Need.WHERE_KNOWN, new Range(2, 30), FOOT, METRE),
     /** Sum of the forces of all blocks on the engine's wheels, full application. */
     ENGINE_BRAKE_FORCE(Need.BRAKE, new Range(0, 300), TON_FORCE, KILONEWTON, POUND_FORCE),
     TENDER_BRAKE_FORCE(Need.BRAKE, new Range(0, 200), TON_FORCE, KILONEWTON, POUND_FORCE),

@@ -13,6 +13,8 @@ public enum Need {
     SPEED,
     /** Which lines the vehicle may run on; not in the forecast. */
     ROAD,
+    /** Used in the forecast where it is known. */
+    WHERE_KNOWN,
     /** Kept for the record; no calculation uses it. */
     RECORD
 }

@@ -12,6 +12,7 @@ import java.util.Objects;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
+import org.crosshead.kernel.steam.Orifice;
 import org.crosshead.kernel.steam.SaturatedSteam;
 import org.crosshead.kernel.steam.Superheat;
 import org.crosshead.kernel.units.Units;

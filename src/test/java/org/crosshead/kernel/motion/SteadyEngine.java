@@ -1,5 +1,6 @@
 package org.crosshead.kernel.motion;
 
+import org.crosshead.kernel.boiler.Furnace;
 import org.crosshead.kernel.traction.Controls;
 import org.crosshead.kernel.traction.Engine;
 import org.crosshead.kernel.traction.EngineFixtures;
@@ -43,5 +44,25 @@ record SteadyEngine(double forceN) implements Engine {
     @Override
     public double coalForSteamKgPerS(double steamKgPerS, double pressurePa) {
         return 0.1;
+    }
+
+    @Override
+    public Furnace furnace() {
+        return new Furnace(2, 100, 30e6);
+    }
+
+    @Override
+    public double air(double steamKgPerS, double blower, double dampers) {
+        return 1;
+    }
+
+    @Override
+    public double auxiliaryKgPerS(double blower) {
+        return 0;
+    }
+
+    @Override
+    public double feedMaxKgPerS(double pressurePa) {
+        return 5;
     }
 }

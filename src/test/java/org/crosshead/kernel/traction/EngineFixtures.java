@@ -1,5 +1,6 @@
 package org.crosshead.kernel.traction;
 
+import java.util.OptionalDouble;
 import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
 import org.crosshead.kernel.traction.LocomotiveParameters.Cylinders;
 import org.crosshead.kernel.traction.LocomotiveParameters.ValveGear;
@@ -38,16 +39,16 @@ public final class EngineFixtures {
                 Units.m2FromSqFt(superheaterSqFt),
                 3.2 * surfaceSqFt,
                 2.3 * surfaceSqFt,
-                Units.jPerKgFromBtuPerLb(13_500));
+                Units.jPerKgFromBtuPerLb(13_500),
+                OptionalDouble.empty());
     }
 
-    /** Returns a boiler at working pressure, three quarters of a glass, with a fire to match a share of its greatest steaming. */
+    /** Returns a boiler at working pressure, three quarters of a glass, with a fire that under full blast makes a share of its greatest steam. */
     public static EngineState ready(Engine engine, double share) {
         Boiler boiler = engine.parameters().boiler();
-        double steam = share * engine.evaporationMaxKgPerS(boiler.pressureMaxPa());
         return new EngineState(
                 boiler.pressureMaxPa(),
                 boiler.waterLeastKg() + 0.75 * (boiler.waterFullKg() - boiler.waterLeastKg()),
-                steam * 2.7e6);
+                share * engine.furnace().fullKg());
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import static org.assertj.core.api.Assumptions.assumeThat;
 import static org.crosshead.kernel.ReferenceRow.number;
 
+import java.util.OptionalDouble;
 import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
 import org.crosshead.kernel.traction.LocomotiveParameters.Cylinders;
 import org.crosshead.kernel.traction.LocomotiveParameters.ValveGear;
@@ -33,7 +34,8 @@ class EngineModelReferenceTests {
                         surfaceM2 * superheaterShare / (1 - superheaterShare),
                         8_000,
                         6_000,
-                        31e6),
+                        31e6,
+                        OptionalDouble.empty()),
                 80_000,
                 45));
     }

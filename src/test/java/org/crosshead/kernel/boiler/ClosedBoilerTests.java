@@ -1,11 +1,12 @@
-package org.crosshead.kernel.steam;
+package org.crosshead.kernel.boiler;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
-import org.crosshead.kernel.steam.ClosedBoiler.Content;
-import org.crosshead.kernel.steam.ClosedBoiler.Sums;
+import org.crosshead.kernel.boiler.ClosedBoiler.Content;
+import org.crosshead.kernel.boiler.ClosedBoiler.Sums;
+import org.crosshead.kernel.steam.SaturatedSteam;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;

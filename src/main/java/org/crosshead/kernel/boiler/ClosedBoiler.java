@@ -1,5 +1,6 @@
-package org.crosshead.kernel.steam;
+package org.crosshead.kernel.boiler;
 
+import org.crosshead.kernel.steam.SaturatedSteam;
 import org.crosshead.kernel.units.Check;
 
 /**
@@ -79,7 +80,7 @@ public record ClosedBoiler(double volumeM3, double metalHeatJPerK) {
 
     private Content between(Sums sums, double pressureMaxPa) {
         if (energyAt(pressureMaxPa, sums.massKg()) <= sums.energyJ()) {
-            return blownOff(sums, pressureMaxPa);
+            return blownTo(sums, pressureMaxPa, STEAM.steamEnthalpy(pressureMaxPa));
         }
         double low = SaturatedSteam.PRESSURE_LEAST_PA;
         double high = pressureMaxPa;
@@ -109,14 +110,20 @@ public record ClosedBoiler(double volumeM3, double metalHeatJPerK) {
         return new Content(p, waterAt(p, sums.massKg()));
     }
 
-    private Content blownOff(Sums sums, double p) {
+    /**
+     * Returns what is left when steam is blown off until a pressure is reached.
+     *
+     * @param p a pressure below that of the sums
+     * @param steamJPerKg heat that each kilogram blown off carries away
+     */
+    public Content blownTo(Sums sums, double p, double steamJPerKg) {
         double share = STEAM.waterVolume(p) / STEAM.steamVolume(p);
         double metalJ = metalHeatJPerK * STEAM.temperatureK(p);
         double steamIfEmptyKg = volumeM3 / STEAM.steamVolume(p);
-        // Mass lost is sums.massKg - water - steam; it carries the enthalpy of dry steam away.
-        double leftJ = sums.energyJ() - metalJ - sums.massKg() * STEAM.steamEnthalpy(p);
-        double perSteamJ = STEAM.steamEnergy(p) - STEAM.steamEnthalpy(p);
-        double perWaterJ = STEAM.waterEnergy(p) - STEAM.steamEnthalpy(p);
+        // Mass lost is sums.massKg - water - steam.
+        double leftJ = sums.energyJ() - metalJ - sums.massKg() * steamJPerKg;
+        double perSteamJ = STEAM.steamEnergy(p) - steamJPerKg;
+        double perWaterJ = STEAM.waterEnergy(p) - steamJPerKg;
         double waterKg = (leftJ - steamIfEmptyKg * perSteamJ) / (perWaterJ - share * perSteamJ);
         return new Content(p, Math.max(0, waterKg));
     }

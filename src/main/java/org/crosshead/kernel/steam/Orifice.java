@@ -1,4 +1,4 @@
-package org.crosshead.kernel.cylinder;
+package org.crosshead.kernel.steam;
 
 /**
  * Steam through an opening, choked where the pressures are far enough apart.
@@ -7,7 +7,7 @@ package org.crosshead.kernel.cylinder;
  * printed for dry saturated steam, brought to steam of other density by the square root of pressure over volume. Below that the
  * quarter of an ellipse between the critical ratio and 1, as is common for such flow.
  */
-final class Orifice {
+public final class Orifice {
 
     /** Ratio of pressures at and below which the flow is choked: dry saturated steam, 0.577 by its exponent of 1.135. */
     static final double CRITICAL = 0.577;
@@ -25,7 +25,7 @@ final class Orifice {
      *
      * @param volumeM3PerKg of the steam before the opening
      */
-    static double flux(double fromPa, double volumeM3PerKg, double toPa) {
+    public static double flux(double fromPa, double volumeM3PerKg, double toPa) {
         double ratio = toPa / fromPa;
         if (ratio >= 1) {
             return 0;
