@@ -105,6 +105,7 @@ public final class Endpoints {
                 "/engines/**",
                 "/vehicles/**",
                 "/formations/**",
+                "/loads",
                 "/briefings/**")) {
             rules.add(EndpointRule.posts(GET, pattern, EVERY_POST));
         }

@@ -46,6 +46,7 @@ class AccessByPostTests {
             GET  /vehicles/a/b/c/d        DRIVER FIREMAN INSPECTOR MANAGER ASSESSOR ADMINISTRATOR
             GET  /formations/a/b/c/d      DRIVER FIREMAN INSPECTOR MANAGER ASSESSOR ADMINISTRATOR
             GET  /briefings/a/b/c/d       DRIVER FIREMAN INSPECTOR MANAGER ASSESSOR ADMINISTRATOR
+            GET  /loads                   DRIVER FIREMAN INSPECTOR MANAGER ASSESSOR ADMINISTRATOR
             GET  /people/a/b/c/d          INSPECTOR MANAGER ASSESSOR ADMINISTRATOR
             GET  /import/a/b/c/d          INSPECTOR MANAGER
             GET  /accounts/a/b/c/d        ADMINISTRATOR

@@ -1,0 +1,52 @@
+package org.crosshead.load;
+
+import java.util.Collections;
+import java.util.List;
+import org.crosshead.kernel.resistance.ResistanceFormulas;
+import org.crosshead.kernel.resistance.TrainBody;
+import org.crosshead.kernel.traction.Engine;
+import org.crosshead.kernel.traction.SteamEngine;
+import org.crosshead.kernel.units.Units;
+import org.crosshead.stock.EngineFigures;
+import org.crosshead.stock.FormationFigures;
+import org.crosshead.stock.FormationFigures.Vehicle;
+import org.crosshead.stock.ResistanceRule;
+import org.crosshead.stock.StockModel;
+
+/** An engine and any number of vehicles of one kind. */
+final class Hauled {
+
+    /** The formulas chosen for this project, with the axles that a vehicle usually has where they are not known. */
+    static final ResistanceRule RULE = (family, massKg, axles) ->
+            ResistanceFormulas.of(family, massKg, axles.orElseGet(() -> ResistanceFormulas.usualAxles(family, massKg)));
+
+    private final EngineFigures.Resolved figures;
+    private final Engine engine;
+    private final Vehicle vehicle;
+
+    Hauled(EngineFigures.Resolved figures, Vehicle vehicle) {
+        this.figures = figures;
+        this.engine = SteamEngine.of(figures.parameters());
+        this.vehicle = vehicle;
+    }
+
+    Engine engine() {
+        return engine;
+    }
+
+    EngineFigures.Resolved figures() {
+        return figures;
+    }
+
+    TrainBody body(int vehicles) {
+        return StockModel.body(List.of(figures), load(vehicles), RULE);
+    }
+
+    FormationFigures.Resolved load(int vehicles) {
+        return new FormationFigures.Resolved(Collections.nCopies(vehicles, vehicle), List.of());
+    }
+
+    double tons(int vehicles) {
+        return Units.longTonsFromKg(vehicles * vehicle.massKg());
+    }
+}

@@ -1,0 +1,5 @@
+/** The page of loads. */
+@NullMarked
+package org.crosshead.load.web;
+
+import org.jspecify.annotations.NullMarked;
