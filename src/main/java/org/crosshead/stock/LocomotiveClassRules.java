@@ -17,6 +17,12 @@ final class LocomotiveClassRules {
 
     private LocomotiveClassRules() {}
 
+    /** Greatest stroke as a share of the driving wheel: a longer one brings the crank pin to the tread. Plausibility, own rule. */
+    private static final double STROKE_OF_WHEEL = 0.75;
+
+    /** Greatest grate as a share of the heating surface: usual ones are 1/80 to 1/30. Plausibility, own rule. */
+    private static final double GRATE_OF_SURFACE = 1.0 / 10;
+
     static List<StockProblem> problems(LocomotiveClassDraft draft, String reason) {
         TextRules texts = TextRules.with(reason)
                 .code("code", draft.code())
@@ -64,7 +70,21 @@ final class LocomotiveClassRules {
                 .ifPresent(problems::add);
         notAbove(known, ClassFigure.COUPLED_AXLES, ClassFigure.AXLES, "coupled-above-axles")
                 .ifPresent(problems::add);
+        notAbove(known, ClassFigure.SUPERHEATER_SURFACE, ClassFigure.HEATING_SURFACE, "superheater-above-surface")
+                .ifPresent(problems::add);
+        atMost(known, ClassFigure.CYLINDER_STROKE, STROKE_OF_WHEEL, ClassFigure.DRIVING_WHEEL, "stroke-over-wheel")
+                .ifPresent(problems::add);
+        atMost(known, ClassFigure.GRATE_AREA, GRATE_OF_SURFACE, ClassFigure.HEATING_SURFACE, "grate-over-surface")
+                .ifPresent(problems::add);
         return problems;
+    }
+
+    private static Optional<StockProblem> atMost(
+            KnownFigures known, ClassFigure bounded, double share, ClassFigure of, String code) {
+        return known.si(bounded)
+                .filter(value ->
+                        known.si(of).filter(whole -> value > share * whole).isPresent())
+                .map(value -> refused("figures." + bounded.key(), code));
     }
 
     private static Optional<StockProblem> notAbove(

@@ -5,8 +5,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.BiPredicate;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import org.crosshead.route.Direction;
 import org.crosshead.working.TrainDraft.Call;
@@ -25,6 +27,7 @@ final class TrainRules {
     static final int CREW_MAX = 20;
 
     private static final double PRESSURE_MAX_PSI = 320;
+    private static final double PRESSURE_READ_PSI = 0.5;
     private static final int CODE_MAX = 40;
     private static final int PLACE_MAX = 80;
     private static final int REASON_MAX = 400;
@@ -42,11 +45,13 @@ final class TrainRules {
      * @param formation whether the formation exists
      * @param engine whether the engine exists
      * @param person whether the person exists
+     * @param pressurePsi working pressure of the engine, empty where it is not known
      * @param post whether the person of a slot, if there is one, holds the post of its role on that day
      */
     record Known(
             Predicate<String> formation,
             Predicate<String> engine,
+            Function<String, OptionalDouble> pressurePsi,
             Predicate<String> person,
             BiPredicate<CrewSlot, LocalDate> post) {}
 
@@ -218,6 +223,17 @@ final class TrainRules {
 
     private void engineFigures(EngineTurn engine, int index) {
         within(index, "pressurePsi", engine.pressurePsi(), 1, PRESSURE_MAX_PSI);
+        OptionalDouble allowedPsi = known.pressurePsi().apply(engine.engineNumber());
+        if (allowedPsi.isPresent() && engine.pressurePsi() > allowedPsi.getAsDouble() + PRESSURE_READ_PSI) {
+            add(
+                    "engines",
+                    index,
+                    "pressurePsi",
+                    "pressure-above",
+                    engine.pressurePsi(),
+                    engine.engineNumber(),
+                    allowedPsi.getAsDouble());
+        }
         within(index, "glassShare", engine.glassShare(), 0, 1);
         if (engine.waterGallons() != null) {
             within(index, "waterGallons", engine.waterGallons(), 0, 20_000);

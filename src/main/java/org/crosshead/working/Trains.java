@@ -12,6 +12,7 @@ import org.crosshead.platform.Journal;
 import org.crosshead.route.TrainKind;
 import org.crosshead.stock.Engines;
 import org.crosshead.stock.Formations;
+import org.crosshead.stock.WorkingPressures;
 import org.crosshead.working.TrainRefusedException.Problem;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.access.prepost.PreAuthorize;
@@ -39,6 +40,7 @@ public class Trains {
             Bookings bookings,
             PathRules pathRules,
             Engines engines,
+            WorkingPressures pressures,
             Formations formations,
             People people,
             Journal journal,
@@ -50,6 +52,7 @@ public class Trains {
         this.known = new TrainRules.Known(
                 code -> formations.current(code).isPresent(),
                 number -> engines.current(number).isPresent(),
+                pressures::psiOf,
                 staffNumber -> people.byStaffNumber(staffNumber).isPresent(),
                 (slot, day) -> people.byStaffNumber(slot.staffNumber())
                         .map(person -> person.holds(slot.role(), day))

@@ -72,6 +72,23 @@ class StockRulesTests {
                 .containsExactly("stock.refused.least-above-full");
     }
 
+    /** Dimensions that bound each other: a crank pin on the tread, a grate without surface, a superheater larger than the boiler. */
+    @ParameterizedTest
+    @CsvSource({
+        "cylinder_stroke, 40, in, driving_wheel, 53, stroke-over-wheel",
+        "cylinder_stroke, 26, in, driving_wheel, 36, ''",
+        "grate_area, 100, sq ft, heating_surface, 900, grate-over-surface",
+        "superheater_surface, 1200, sq ft, heating_surface, 1100, superheater-above-surface"
+    })
+    void refusesDimensionsThatCannotBeTogether(
+            String key, double value, String unit, String otherKey, double other, String code) {
+        List<SourcedFigure> figures =
+                with(with(mixedTrafficFigures(), made(key, value, unit)), made(otherKey, other, unit));
+
+        assertThat(codes(LocomotiveClassRules.problems(StockFixtures.classOf(figures), "x")))
+                .isEqualTo(code.isEmpty() ? List.of() : List.of("stock.refused." + code));
+    }
+
     @Test
     void refusesAFigureStatedTwiceAndTenderFiguresOnATankEngine() {
         List<SourcedFigure> twice = new ArrayList<>(mixedTrafficFigures());

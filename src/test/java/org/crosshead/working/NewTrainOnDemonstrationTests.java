@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.crosshead.kernel.traction.RailState;
 import org.crosshead.route.TrainKind;
 import org.crosshead.working.TrainRefusedException.Problem;
@@ -68,7 +69,13 @@ class NewTrainOnDemonstrationTests {
                 false));
         List<Problem> problems = new ArrayList<>(pathRules.problemsOf(draft));
         problems.addAll(TrainRules.problemsOf(
-                draft, new TrainRules.Known(code -> true, number -> true, staffNumber -> true, (slot, day) -> true)));
+                draft,
+                new TrainRules.Known(
+                        code -> true,
+                        number -> true,
+                        number -> OptionalDouble.empty(),
+                        staffNumber -> true,
+                        (slot, day) -> true)));
         return problems;
     }
 }

@@ -10,6 +10,7 @@ import static org.crosshead.working.WorkingFixtures.with;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.crosshead.crew.Post;
 import org.crosshead.kernel.traction.RailState;
@@ -29,6 +30,7 @@ class TrainRulesTests {
     private static final TrainRules.Known KNOWN = new TrainRules.Known(
             Set.of("SET")::contains,
             Set.of("612", "613")::contains,
+            number -> number.equals("613") ? OptionalDouble.of(225) : OptionalDouble.empty(),
             Set.of("T-1", "T-2")::contains,
             (slot, day) -> !(slot.staffNumber().equals("T-1") && slot.role() == Post.FIREMAN));
 
@@ -154,6 +156,15 @@ class TrainRulesTests {
                 .containsExactly("engines[1].toPlace places-out-of-order");
         assertThat(engines(engine("612", "Anfang", null)))
                 .containsExactly("engines[0].fromPlace train-engine-whole-path");
+    }
+
+    /** A boiler is not worked above its certificate; half a pound is how a gauge is read. */
+    @ParameterizedTest
+    @CsvSource({"225, ''", "225.5, ''", "226, engines[1].pressurePsi pressure-above"})
+    void keepsABoilerToItsWorkingPressure(double psi, String expected) {
+        EngineTurn second = new EngineTurn("613", EnginePosition.FRONT, "Anfang", "Mitte", psi, 0.7, null, null);
+
+        assertThat(String.join(";", engines(engine("612", null, null), second))).isEqualTo(expected);
     }
 
     @Test

@@ -17,6 +17,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -36,6 +37,7 @@ import org.crosshead.stock.EngineRevision;
 import org.crosshead.stock.Engines;
 import org.crosshead.stock.FormationRevision;
 import org.crosshead.stock.Formations;
+import org.crosshead.stock.WorkingPressures;
 import org.crosshead.working.TrainDraft.Call;
 import org.crosshead.working.TrainDraft.CrewSlot;
 import org.flywaydb.core.Flyway;
@@ -78,6 +80,7 @@ abstract class TrainsContract {
                 new Bookings(jdbc),
                 new PathRules(routes()),
                 engines(),
+                mock(WorkingPressures.class, call -> OptionalDouble.empty()),
                 formations(),
                 people(),
                 (kind, subjectType, id, summary) -> journal.add(kind + " " + subjectType + " " + summary),

@@ -12,7 +12,6 @@ import org.crosshead.crew.People;
 import org.crosshead.crew.Person;
 import org.crosshead.crew.Post;
 import org.crosshead.kernel.traction.RailState;
-import org.crosshead.kernel.units.Units;
 import org.crosshead.route.MeasureUnit;
 import org.crosshead.route.RouteDraft;
 import org.crosshead.route.RouteRevision;
@@ -21,15 +20,12 @@ import org.crosshead.route.Routes;
 import org.crosshead.route.TrainKind;
 import org.crosshead.stock.BrakeKind;
 import org.crosshead.stock.ClassRevision;
-import org.crosshead.stock.EngineDraft;
 import org.crosshead.stock.EngineFigures;
 import org.crosshead.stock.EngineRevision;
 import org.crosshead.stock.Engines;
 import org.crosshead.stock.LocomotiveClasses;
-import org.crosshead.stock.SourcedFigure;
 import org.crosshead.stock.StockModel;
-import org.crosshead.stock.figure.ClassFigure;
-import org.crosshead.stock.figure.FigureUnit;
+import org.crosshead.stock.WorkingPressures;
 import org.crosshead.working.NewTrain;
 import org.crosshead.working.TrainDraft.EnginePosition;
 import org.springframework.stereotype.Component;
@@ -45,15 +41,23 @@ class TrainChoices {
     private final NewTrain newTrain;
     private final Engines engines;
     private final LocomotiveClasses classes;
+    private final WorkingPressures pressures;
     private final Loads loads;
     private final People people;
 
     TrainChoices(
-            Routes routes, NewTrain newTrain, Engines engines, LocomotiveClasses classes, Loads loads, People people) {
+            Routes routes,
+            NewTrain newTrain,
+            Engines engines,
+            LocomotiveClasses classes,
+            WorkingPressures pressures,
+            Loads loads,
+            People people) {
         this.routes = routes;
         this.newTrain = newTrain;
         this.engines = engines;
         this.classes = classes;
+        this.pressures = pressures;
         this.loads = loads;
         this.people = people;
     }
@@ -148,29 +152,8 @@ class TrainChoices {
         return engines.current(number).isPresent();
     }
 
-    /** Returns the working pressure above the atmosphere, the engine's own before its class's; empty while unknown. */
+    /** Returns the working pressure above the atmosphere; empty while unknown. */
     OptionalDouble workingPressurePsi(String engineNumber) {
-        return engines.current(engineNumber).map(EngineRevision::content).stream()
-                .flatMap(engine -> Stream.concat(engine.figures().stream(), figuresOfClass(engine)))
-                .filter(figure -> figure.key().equals(ClassFigure.BOILER_PRESSURE.key()))
-                .limit(1)
-                .mapMulti(TrainChoices::psi)
-                .mapToDouble(Double::doubleValue)
-                .findFirst();
-    }
-
-    private static void psi(SourcedFigure figure, java.util.function.Consumer<Double> known) {
-        Double value = figure.value();
-        if (value != null && figure.accepted()) {
-            FigureUnit.labelled(figure.unit())
-                    .map(unit -> Units.psiFromPa(unit.toSi(value)))
-                    // A pressure printed in psi must not come back as 224.99999999999997.
-                    .map(psi -> Math.rint(psi * 10) / 10)
-                    .ifPresent(known);
-        }
-    }
-
-    private Stream<SourcedFigure> figuresOfClass(EngineDraft engine) {
-        return classes.current(engine.classCode()).stream().flatMap(ofClass -> ofClass.content().figures().stream());
+        return pressures.psiOf(engineNumber);
     }
 }

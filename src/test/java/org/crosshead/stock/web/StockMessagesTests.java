@@ -40,7 +40,7 @@ class StockMessagesTests {
     private static final List<Pattern> REFUSALS = Stream.of(
                     "refused\\([^,;]+, \"([a-z-]+)\"",
                     "add\\(figure, \"([a-z-]+)\"",
-                    "notAbove\\(known, [^\";]+, \"([a-z-]+)\"",
+                    "(?:notAbove|atMost)\\(known, [^\";]+, \"([a-z-]+)\"",
                     "problem\\([^,;]+, \"([a-z-]+)\"",
                     "\"stock\\.refused\\.([a-z-]+)\"")
             .map(Pattern::compile)
