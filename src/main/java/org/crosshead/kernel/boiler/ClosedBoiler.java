@@ -15,7 +15,7 @@ public record ClosedBoiler(double volumeM3, double metalHeatJPerK) {
 
     private static final int ROUNDS = 40;
     private static final double CLOSE_PA = 1e-8;
-    private static final int ROUNDS_FROM_NEAR = 4;
+    private static final int ROUNDS_FROM_NEAR = 8;
     private static final double SLOPE_OVER_PA = 250;
     private static final SaturatedSteam STEAM = SaturatedSteam.table();
 
@@ -36,13 +36,8 @@ public record ClosedBoiler(double volumeM3, double metalHeatJPerK) {
     }
 
     public Sums sums(Content content) {
-        double p = content.pressurePa();
-        double steamKg = (volumeM3 - content.waterKg() * STEAM.waterVolume(p)) / STEAM.steamVolume(p);
-        return new Sums(
-                content.waterKg() + steamKg,
-                content.waterKg() * STEAM.waterEnergy(p)
-                        + steamKg * STEAM.steamEnergy(p)
-                        + metalHeatJPerK * STEAM.temperatureK(p));
+        double massKg = STEAM.massIn(content.pressurePa(), content.waterKg(), volumeM3);
+        return new Sums(massKg, energyAt(content.pressurePa(), massKg));
     }
 
     /**
@@ -129,14 +124,10 @@ public record ClosedBoiler(double volumeM3, double metalHeatJPerK) {
     }
 
     private double energyAt(double p, double massKg) {
-        double waterKg = waterAt(p, massKg);
-        return waterKg * STEAM.waterEnergy(p)
-                + (massKg - waterKg) * STEAM.steamEnergy(p)
-                + metalHeatJPerK * STEAM.temperatureK(p);
+        return STEAM.energyIn(p, massKg, volumeM3, metalHeatJPerK);
     }
 
     private double waterAt(double p, double massKg) {
-        double steamVolume = STEAM.steamVolume(p);
-        return Math.max(0, (massKg * steamVolume - volumeM3) / (steamVolume - STEAM.waterVolume(p)));
+        return STEAM.waterIn(p, massKg, volumeM3);
     }
 }

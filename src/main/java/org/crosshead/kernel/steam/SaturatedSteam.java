@@ -86,6 +86,65 @@ public final class SaturatedSteam {
         return steamEnthalpy(pressurePa) - pressurePa * steamVolume(pressurePa);
     }
 
+    /**
+     * Returns the water in a closed vessel that holds water and dry steam at this pressure, kg; 0 where there is none.
+     *
+     * @param massKg of water and steam
+     * @param volumeM3 of the vessel
+     */
+    public double waterIn(double pressurePa, double massKg, double volumeM3) {
+        double node = node(pressurePa);
+        int low = low(node);
+        double share = node - low;
+        return waterIn(between(waterVolume, low, share), between(steamVolume, low, share), massKg, volumeM3);
+    }
+
+    /** Returns the mass of water and dry steam in a closed vessel that holds so much water, kg. */
+    public double massIn(double pressurePa, double waterKg, double volumeM3) {
+        double node = node(pressurePa);
+        int low = low(node);
+        double share = node - low;
+        return waterKg + (volumeM3 - waterKg * between(waterVolume, low, share)) / between(steamVolume, low, share);
+    }
+
+    /**
+     * Returns the internal energy of water and dry steam in a closed vessel and of the metal round it, J: all that
+     * {@link #waterEnergy}, {@link #steamEnergy} and {@link #temperatureK} give, looked up at once.
+     *
+     * @param massKg of water and steam
+     * @param volumeM3 of the vessel
+     * @param metalJPerK heat capacity of the metal
+     */
+    public double energyIn(double pressurePa, double massKg, double volumeM3, double metalJPerK) {
+        double node = node(pressurePa);
+        int low = low(node);
+        double share = node - low;
+        double ofWater = between(waterVolume, low, share);
+        double ofSteam = between(steamVolume, low, share);
+        double waterKg = waterIn(ofWater, ofSteam, massKg, volumeM3);
+        double steamKg = massKg - waterKg;
+        return waterKg * (between(waterEnthalpy, low, share) - pressurePa * ofWater)
+                + steamKg * (between(steamEnthalpy, low, share) - pressurePa * ofSteam)
+                + metalJPerK * between(temperatureK, low, share);
+    }
+
+    private static double waterIn(double waterVolume, double steamVolume, double massKg, double volumeM3) {
+        return Math.max(0, (massKg * steamVolume - volumeM3) / (steamVolume - waterVolume));
+    }
+
+    private double node(double pressurePa) {
+        Check.within("pressurePa", pressurePa, PRESSURE_LEAST_PA, PRESSURE_GREATEST_PA);
+        return (pressurePa - PRESSURE_LEAST_PA) * NODES_PER_PA;
+    }
+
+    private int low(double node) {
+        return Math.min((int) node, temperatureK.length - 2);
+    }
+
+    private static double between(double[] values, int low, double share) {
+        return values[low] + share * (values[low + 1] - values[low]);
+    }
+
     private static double at(double[] values, double pressurePa) {
         Check.within("pressurePa", pressurePa, PRESSURE_LEAST_PA, PRESSURE_GREATEST_PA);
         double node = (pressurePa - PRESSURE_LEAST_PA) * NODES_PER_PA;

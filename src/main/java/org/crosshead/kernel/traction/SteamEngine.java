@@ -128,15 +128,12 @@ public final class SteamEngine implements Engine {
         double coalKg = firing.coalKgPerS() * durationS;
         double air = air(steamKgPerS, firing.blower(), firing.dampers());
         double fireKg = furnace.fireAfterKg(state.fireKg(), firing.coalKgPerS(), air, durationS);
-        double heatJ = boilerShare(p) * furnace.heatJ(state.fireKg() + coalKg - fireKg, durationS);
+        double steamJPerKg = SaturatedSteam.table().steamEnthalpy(p);
+        double heatJ = boilerShare(p, steamJPerKg) * furnace.heatJ(state.fireKg() + coalKg - fireKg, durationS);
         double takenKg = (steamKgPerS + auxiliaryKgPerS(firing.blower())) * durationS;
         double fedKg = firing.feedKgPerS() * durationS;
         ClosedBoiler.Sums sums = boiler.sums(new ClosedBoiler.Content(p, state.waterKg()))
-                .plus(
-                        fedKg - takenKg,
-                        heatJ
-                                + fedKg * FEED_J_PER_KG
-                                - takenKg * SaturatedSteam.table().steamEnthalpy(p));
+                .plus(fedKg - takenKg, heatJ + fedKg * FEED_J_PER_KG - takenKg * steamJPerKg);
         ClosedBoiler.Content content = boiler.content(sums, SaturatedSteam.PRESSURE_GREATEST_PA, p);
         boolean blowing = false;
         if (state.blowing() || content.pressurePa() > valves.liftPa()) {
@@ -171,7 +168,7 @@ public final class SteamEngine implements Engine {
         double blownKg = then.massKg() + fedKg - takenKg - now.massKg();
         SaturatedSteam table = SaturatedSteam.table();
         return new HeatAccount(
-                boilerShare(p) * furnace.heatJ(burntKg, work.durationS()),
+                boilerShare(p, table.steamEnthalpy(p)) * furnace.heatJ(burntKg, work.durationS()),
                 fedKg * FEED_J_PER_KG,
                 takenKg * table.steamEnthalpy(p),
                 blownKg * table.steamEnthalpy(p),
@@ -223,8 +220,8 @@ public final class SteamEngine implements Engine {
     }
 
     /** Returns which part of the fire's heat goes to the boiler's water; the rest superheats. */
-    private double boilerShare(double p) {
-        return (SaturatedSteam.table().steamEnthalpy(p) - FEED_J_PER_KG) / (steam.enthalpy(p) - FEED_J_PER_KG);
+    private double boilerShare(double p, double dryJPerKg) {
+        return (dryJPerKg - FEED_J_PER_KG) / (steam.enthalpy(p) - FEED_J_PER_KG);
     }
 
     private static LimitedBy limit(double cylinderN, double boilerN, double railN) {
