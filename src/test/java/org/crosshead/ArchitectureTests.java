@@ -94,7 +94,7 @@ class ArchitectureTests {
         "platform, platform",
         "crew, crew platform kernel.figure kernel.units",
         "route, route platform kernel.track kernel.figure kernel.units",
-        "stock, stock platform kernel.cylinder kernel.boiler kernel.traction kernel.resistance kernel.braking kernel.figure kernel.units",
+        "stock, stock platform kernel.track kernel.cylinder kernel.boiler kernel.traction kernel.resistance kernel.braking kernel.figure kernel.units",
         "diagram, diagram platform kernel",
         "load, load route stock platform kernel",
         "working, working route stock crew platform kernel.track kernel.traction kernel.figure kernel.units",

@@ -16,7 +16,7 @@ import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 
-/** Pull at the rim against speed, for some cutoffs, with what boiler and rail allow. Lines differ by stroke, not by colour. */
+/** Pull at the rim against speed, for some cutoffs, with what boiler and rail allow and what is left at the drawbar. Lines differ by stroke, not by colour. */
 public final class PullCurves {
 
     /** Narrow, with large type, so that the type can still be read where a telephone shrinks the drawing by a third. */
@@ -39,7 +39,8 @@ public final class PullCurves {
     public enum Line {
         CUTOFF(new BasicStroke(1.4f)),
         BOILER(new BasicStroke(3f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {10, 5}, 0)),
-        RAIL(new BasicStroke(2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {2, 4}, 0));
+        RAIL(new BasicStroke(2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {2, 4}, 0)),
+        DRAWBAR(new BasicStroke(2.4f));
 
         @SuppressWarnings("ImmutableEnumChecker") // a stroke can't change, but is not so marked
         private final BasicStroke stroke;

@@ -2,7 +2,6 @@ package org.crosshead.load;
 
 import java.util.Collections;
 import java.util.List;
-import org.crosshead.kernel.resistance.ResistanceFormulas;
 import org.crosshead.kernel.resistance.TrainBody;
 import org.crosshead.kernel.traction.Engine;
 import org.crosshead.kernel.traction.SteamEngine;
@@ -15,10 +14,6 @@ import org.crosshead.stock.StockModel;
 
 /** An engine and any number of vehicles of one kind. */
 final class Hauled {
-
-    /** The formulas chosen for this project, with the axles that a vehicle usually has where they are not known. */
-    static final ResistanceRule RULE = (family, massKg, axles) ->
-            ResistanceFormulas.of(family, massKg, axles.orElseGet(() -> ResistanceFormulas.usualAxles(family, massKg)));
 
     private final EngineFigures.Resolved figures;
     private final Engine engine;
@@ -39,7 +34,7 @@ final class Hauled {
     }
 
     TrainBody body(int vehicles) {
-        return StockModel.body(List.of(figures), load(vehicles), RULE);
+        return StockModel.body(List.of(figures), load(vehicles), ResistanceRule.USUAL);
     }
 
     FormationFigures.Resolved load(int vehicles) {

@@ -36,6 +36,7 @@ import org.crosshead.load.LoadAnswer.Section;
 import org.crosshead.load.LoadAnswer.Stopped;
 import org.crosshead.load.LoadAnswer.What;
 import org.crosshead.route.PathGeometry;
+import org.crosshead.stock.ResistanceRule;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -228,7 +229,7 @@ final class RoadLoads {
         TrailingLoad trailing = count == 0
                 ? TrailingLoad.NONE
                 : new TrailingLoad(
-                        hauled.load(count).massKg(), hauled.load(count).resistance(Hauled.RULE));
+                        hauled.load(count).massKg(), hauled.load(count).resistance(ResistanceRule.USUAL));
         RunRequest request = new RunRequest(
                 new RunRoad(track, asked.rail(), List.of()),
                 new MakeUp(body, trailing, List.of(EngineAtWork.throughout(engine, state, supply)), service),

@@ -15,6 +15,7 @@ import org.crosshead.kernel.track.Curves.CurveDrag;
 import org.crosshead.kernel.track.Track;
 import org.crosshead.kernel.units.Units;
 import org.crosshead.stock.FormationFigures;
+import org.crosshead.stock.ResistanceRule;
 
 /** The load that the engines of a train can start again at the worst place of its path: gradient, curves and rail taken together. */
 final class RestartLoad {
@@ -33,7 +34,7 @@ final class RestartLoad {
         FormationFigures.Resolved consist = workings.model().consist();
         double loadKg = consist == null ? 0 : consist.massKg();
         double loadN =
-                consist == null ? 0 : consist.resistance(TrainModel::resistance).startingN();
+                consist == null ? 0 : consist.resistance(ResistanceRule.USUAL).startingN();
         engineKg = body.massKg() - loadKg;
         startingEngineN = body.resistance().startingN() - loadN;
         startingPerKgN = loadKg > 0 ? loadN / loadKg : StartingResistance.perMassN();

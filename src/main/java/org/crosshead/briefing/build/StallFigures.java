@@ -14,6 +14,7 @@ import org.crosshead.kernel.handling.RuleFireman;
 import org.crosshead.kernel.motion.RunOutcome;
 import org.crosshead.kernel.units.Units;
 import org.crosshead.stock.FormationFigures;
+import org.crosshead.stock.ResistanceRule;
 
 /** What clears a road on which a train stalls: the greatest load, and the help that this load needs; of two ways the greater help. */
 final class StallFigures {
@@ -110,7 +111,7 @@ final class StallFigures {
         FormationFigures.Resolved consist = workings.model().consist();
         double massKg = consist == null ? 0 : consist.massKg();
         double perKgN =
-                consist == null ? 0 : consist.resistance(TrainModel::resistance).startingN() / massKg;
+                consist == null ? 0 : consist.resistance(ResistanceRule.USUAL).startingN() / massKg;
         double slope = Math.max(
                 0,
                 workings.model()

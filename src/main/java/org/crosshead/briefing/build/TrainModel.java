@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.crosshead.briefing.Policy;
 import org.crosshead.briefing.build.TrainInputs.EngineAtTrain;
 import org.crosshead.kernel.braking.Application;
@@ -23,9 +22,6 @@ import org.crosshead.kernel.motion.RunRequest;
 import org.crosshead.kernel.motion.RunRoad;
 import org.crosshead.kernel.motion.Supply;
 import org.crosshead.kernel.motion.TrailingLoad;
-import org.crosshead.kernel.resistance.ResistanceFamily;
-import org.crosshead.kernel.resistance.ResistanceFormulas;
-import org.crosshead.kernel.resistance.RunningResistance;
 import org.crosshead.kernel.resistance.TrainBody;
 import org.crosshead.kernel.track.SpeedLimits;
 import org.crosshead.kernel.track.Track;
@@ -40,6 +36,7 @@ import org.crosshead.route.PathFeature;
 import org.crosshead.route.TrainKind;
 import org.crosshead.stock.EngineFigures;
 import org.crosshead.stock.FormationFigures;
+import org.crosshead.stock.ResistanceRule;
 import org.crosshead.stock.StockModel;
 import org.crosshead.working.TrainDraft;
 import org.crosshead.working.TrainDraft.EngineTurn;
@@ -73,14 +70,9 @@ final class TrainModel {
                 whole.add(figures);
             }
         }
-        body = StockModel.body(whole, consist, TrainModel::resistance);
+        body = StockModel.body(whole, consist, ResistanceRule.USUAL);
         brake = TrainBrakes.of(inputs, resolved(inputs.engines().get(0)), consist, body.lengthM(), poorRail());
         request = made();
-    }
-
-    static RunningResistance resistance(ResistanceFamily family, double massKg, OptionalInt axles) {
-        return ResistanceFormulas.of(
-                family, massKg, axles.orElseGet(() -> ResistanceFormulas.usualAxles(family, massKg)));
     }
 
     RunRequest request() {
@@ -195,7 +187,7 @@ final class TrainModel {
     private TrailingLoad trailing() {
         return consist == null
                 ? TrailingLoad.NONE
-                : new TrailingLoad(consist.massKg(), consist.resistance(TrainModel::resistance));
+                : new TrailingLoad(consist.massKg(), consist.resistance(ResistanceRule.USUAL));
     }
 
     private List<EngineAtWork> work() {
@@ -216,7 +208,7 @@ final class TrainModel {
         double toM = engine.turn().toPlace() == null
                 ? inputs.path().lengthM()
                 : callM(engine.turn().toPlace());
-        return new Assistance(fromM, toM, figures.massKg(), figures.resistance(TrainModel::resistance));
+        return new Assistance(fromM, toM, figures.massKg(), figures.resistance(ResistanceRule.USUAL));
     }
 
     private double callM(String place) {

@@ -11,6 +11,7 @@ public final class Adhesion {
     private static final double DRY = 0.25;
     private static final double WET_SHARE = 0.6;
     private static final double GREASY = 1.0 / 12;
+    private static final double LEAVES = 0.04;
     private static final double CURTIUS_KNIFFLER_A = 7.5;
     private static final double CURTIUS_KNIFFLER_B_KMH = 44;
     private static final double CURTIUS_KNIFFLER_C = 0.161;
@@ -21,7 +22,7 @@ public final class Adhesion {
      * Returns the coefficient. Dry and wet: Koffman 1948, 0.25 and 0.6 of it (read in an abstract), falling with speed as Curtius
      * and Kniffler 1944 where theirs is lower (from memory). Damp: as wet, for a half-wet rail
      * holds no better than one washed clean (Bourne). Greasy: the lower of his
-     * one tenth to one twelfth. Sanded: 0.25, the lower of 0.25 to 0.30 (from memory).
+     * one tenth to one twelfth. Crushed leaves: 0.04, of 0.03 to 0.10 (from memory). Sanded: 0.25, the lower of 0.25 to 0.30 (from memory).
      *
      * @param speedMps 0 or more
      */
@@ -31,6 +32,7 @@ public final class Adhesion {
             case DRY, SANDED -> Math.min(DRY, falling);
             case WET, DAMP -> WET_SHARE * Math.min(DRY, falling);
             case GREASY -> GREASY;
+            case LEAVES -> LEAVES;
         };
     }
 

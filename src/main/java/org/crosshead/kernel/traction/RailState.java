@@ -6,5 +6,7 @@ public enum RailState {
     DAMP,
     WET,
     GREASY,
+    /** Crushed leaves on the rail. */
+    LEAVES,
     SANDED
 }

@@ -19,6 +19,7 @@ public final class SlipChance {
     private static final double DRY = 0.30;
     private static final double WET = 0.20;
     private static final double GREASY = 0.09;
+    private static final double LEAVES = 0.06;
     private static final double SANDED = 0.28;
 
     private SlipChance() {}
@@ -30,6 +31,7 @@ public final class SlipChance {
             case SANDED -> SANDED;
             case WET, DAMP -> WET;
             case GREASY -> GREASY;
+            case LEAVES -> LEAVES;
         };
         return atRest * Adhesion.curtiusKniffler(speedMps) / Adhesion.curtiusKniffler(0);
     }

@@ -17,7 +17,7 @@ import org.crosshead.stock.PullTable;
 record CurvesPage(String svg, List<String> cutoffs, List<Row> rows) {
 
     /** A row of the table, in words ready to show; the boiler sets no limit at rest. */
-    record Row(String speedMph, List<String> cylinderLbf, String boilerLbf, String railLbf) {}
+    record Row(String speedMph, List<String> cylinderLbf, String boilerLbf, String railLbf, String drawbarLbf) {}
 
     static CurvesPage of(PullTable table, String className, Words words) {
         List<String> cutoffs = table.cutoffs().stream()
@@ -58,6 +58,12 @@ record CurvesPage(String svg, List<String> cutoffs, List<Row> rows) {
                 table.rows().stream()
                         .map(row -> new Point(row.speedMph(), row.railLbf()))
                         .toList()));
+        curves.add(new Curve(
+                words.of("stock.curves.drawbar"),
+                Line.DRAWBAR,
+                table.rows().stream()
+                        .map(row -> new Point(row.speedMph(), row.drawbarLbf()))
+                        .toList()));
         return curves;
     }
 
@@ -66,6 +72,7 @@ record CurvesPage(String svg, List<String> cutoffs, List<Row> rows) {
                 Numbers.rounded(row.speedMph(), 0),
                 row.cylinderLbf().stream().map(pull -> Numbers.rounded(pull, 0)).toList(),
                 Double.isFinite(row.boilerLbf()) ? Numbers.rounded(row.boilerLbf(), 0) : "–",
-                Numbers.rounded(row.railLbf(), 0));
+                Numbers.rounded(row.railLbf(), 0),
+                Numbers.rounded(row.drawbarLbf(), 0));
     }
 }

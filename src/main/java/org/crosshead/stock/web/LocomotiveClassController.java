@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.crosshead.kernel.traction.Engine;
 import org.crosshead.platform.NotFoundException;
+import org.crosshead.stock.BestHandles;
 import org.crosshead.stock.ClassRevision;
 import org.crosshead.stock.EngineFigures;
 import org.crosshead.stock.EngineMaker;
@@ -16,6 +17,8 @@ import org.crosshead.stock.LocomotiveClassDraft.ClassNote;
 import org.crosshead.stock.LocomotiveClassDraft.NoteTopic;
 import org.crosshead.stock.LocomotiveClasses;
 import org.crosshead.stock.PullTable;
+import org.crosshead.stock.ResistanceRule;
+import org.crosshead.stock.ShortMoves;
 import org.crosshead.stock.SteamTable;
 import org.crosshead.stock.StockModel;
 import org.crosshead.stock.figure.ClassFigure;
@@ -111,8 +114,13 @@ class LocomotiveClassController {
             Engine engine = engineMaker.of(known.parameters());
             model.addAttribute(
                     "curves",
-                    CurvesPage.of(PullTable.of(engine), revision.content().name(), words));
+                    CurvesPage.of(
+                            PullTable.of(engine, known.resistance(ResistanceRule.USUAL)),
+                            revision.content().name(),
+                            words));
             model.addAttribute("steam", SteamPage.of(SteamTable.of(engine)));
+            model.addAttribute("best", BestHandlesPage.of(BestHandles.of(engine), words));
+            model.addAttribute("shortMoves", ShortMovesPage.of(ShortMoves.of(known), words));
         }
         return "stock/class";
     }

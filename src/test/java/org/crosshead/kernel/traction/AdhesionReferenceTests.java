@@ -22,7 +22,7 @@ class AdhesionReferenceTests {
     /** Koffman 1948 (abstract, read): 0.25 dry, 0.6 of it wet. Bourne, question 495 (read): 1/12 greasy; a half-wet
      * rail is no better than a wet one. */
     @ParameterizedTest
-    @CsvSource({"DRY, 0.25", "WET, 0.15", "DAMP, 0.15", "GREASY, 0.0833", "SANDED, 0.25"})
+    @CsvSource({"DRY, 0.25", "WET, 0.15", "DAMP, 0.15", "GREASY, 0.0833", "LEAVES, 0.04", "SANDED, 0.25"})
     void atLowSpeed(RailState rail, double expected) {
         assertThat(Adhesion.coefficient(rail, 5)).isCloseTo(expected, within(1e-4));
     }
