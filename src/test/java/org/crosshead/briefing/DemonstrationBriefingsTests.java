@@ -288,6 +288,50 @@ class DemonstrationBriefingsTests {
         });
     }
 
+    /** With hardly any brake left a light engine is not held on the bank, nor by its brake where it stands. */
+    @Test
+    void brakeThatDoesNotHoldOnAFallIsToldAsADanger() {
+        LocomotiveClassDraft before = classes.current("T3").orElseThrow().content();
+        ServiceJob.run(INSPECTOR, () -> {
+            classes.enter(with(before, braked(before, 1.2)), "weak for a test");
+            List<Phrase> weak = briefings
+                    .show(briefings.prepare(named("0L36").id()))
+                    .document()
+                    .today();
+            classes.enter(with(before, braked(before, 3)), "less weak for a test");
+            List<Phrase> slow = briefings
+                    .show(briefings.prepare(named("0L36").id()))
+                    .document()
+                    .today();
+            classes.enter(before, "as before");
+            assertThat(weak).extracting(Phrase::kind).contains("today.not-braked-on-fall", "today.engine-brake-alone");
+            assertThat(slow).extracting(Phrase::kind).contains("today.runaway");
+        });
+    }
+
+    private static List<SourcedFigure> braked(LocomotiveClassDraft draft, double tonf) {
+        return draft.figures().stream()
+                .map(figure -> figure.key().equals(ClassFigure.ENGINE_BRAKE_FORCE.key())
+                        ? new SourcedFigure(figure.key(), tonf, "tonf", figure.origin(), figure.note(), true)
+                        : figure)
+                .toList();
+    }
+
+    /** From the speed told a stop is made with the margin between seeing the distant and the next signal, from the full speed not. */
+    @Test
+    void distantSignalSeenTooLateIsToldWithASpeed() {
+        BriefingDocument document = document(prepared(named("1X01").id()));
+        Phrase told = document.today().stream()
+                .filter(phrase -> phrase.kind().equals("today.distant"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(told.terms().get(0).value()).isEqualTo(5.0);
+        assertThat(told.terms().get(1).text()).isEqualTo("Dapplemere Down distant");
+        // 54 chains from the signal to the next, and no sighting distance is stored.
+        assertThat(told.terms().get(3).value()).isCloseTo(54 * 22, within(0.5));
+        assertThat(told.terms().get(4).value()).isBetween(45.0, 59.0);
+    }
+
     private static LocomotiveClassDraft with(LocomotiveClassDraft draft, List<SourcedFigure> figures) {
         return new LocomotiveClassDraft(
                 draft.code(),

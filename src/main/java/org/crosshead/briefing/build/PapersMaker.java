@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import org.crosshead.briefing.Policy;
 import org.crosshead.briefing.Policy.PolicyFigure;
 import org.crosshead.briefing.build.TrainInputs.Consist;
 import org.crosshead.briefing.build.TrainInputs.EngineAtTrain;
@@ -17,12 +18,16 @@ import org.crosshead.briefing.document.NoteRow;
 import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.SourceRow;
 import org.crosshead.briefing.document.Term;
+import org.crosshead.kernel.braking.BrakeReading;
+import org.crosshead.kernel.units.Units;
 import org.crosshead.route.FeatureKind;
 import org.crosshead.route.PathEstimate;
 import org.crosshead.route.PathGeometry;
 import org.crosshead.route.Restriction;
+import org.crosshead.stock.BrakeKind;
 import org.crosshead.stock.EstimateUsed;
 import org.crosshead.stock.FigureEntry;
+import org.crosshead.stock.FormationFigures;
 import org.crosshead.stock.LocomotiveClassDraft;
 import org.crosshead.stock.SourcedFigure;
 import org.crosshead.stock.VehicleKindRevision;
@@ -132,6 +137,7 @@ final class PapersMaker {
         assumptions.add(Phrase.of("assumption.engine"));
         crown(assumptions);
         assumptions.add(Phrase.of("assumption.brake"));
+        reading(assumptions);
         assumptions.add(Phrase.of("assumption.crew"));
         for (EngineAtTrain engine : inputs.engines()) {
             if (engine.figures() != null) {
@@ -151,6 +157,25 @@ final class PapersMaker {
                 .forEach(assumptions::add);
         troughs(assumptions);
         return assumptions;
+    }
+
+    /** Says what the gauge shows in a service application as it is counted. */
+    private void reading(List<Phrase> assumptions) {
+        double share = inputs.policyValue(Policy.SERVICE_SHARE);
+        Consist consist = inputs.consist();
+        boolean onTrain = consist != null
+                && consist.figures() != null
+                && consist.figures().vehicles().stream().anyMatch(FormationFigures.Vehicle::braked);
+        BrakeKind kind = !onTrain
+                ? inputs.engines().get(0).ofClass().content().engineBrake()
+                : inputs.engines().get(0).ofClass().content().trainBrake();
+        if (kind == BrakeKind.VACUUM) {
+            double inches = BrakeReading.vacuumPa(BrakeReading.twentyOneInchesPa(), share) / Units.paFromInHg(1);
+            assumptions.add(Phrase.of("assumption.reading-vacuum", Term.number(inches, "in")));
+        } else if (kind == BrakeKind.AIR) {
+            double psi = Units.psiFromPa(BrakeReading.airReductionPa(share));
+            assumptions.add(Phrase.of("assumption.reading-air", Term.number(psi, "psi")));
+        }
     }
 
     private void crown(List<Phrase> assumptions) {

@@ -46,6 +46,7 @@ final class SummaryMaker {
             today.add(hardest());
         }
         today.add(standing());
+        today.addAll(new BrakeSentences(workings).found());
         new SlipMaker(workings).told().ifPresent(today::add);
         for (PathLimit limit : workings.inputs().path().limits()) {
             if (limit.source() == PathLimit.Source.TEMPORARY) {

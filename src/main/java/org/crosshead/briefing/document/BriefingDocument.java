@@ -54,6 +54,8 @@ public record BriefingDocument(
             "today.tank-empty",
             "today.no-coal",
             "today.brake-mismatch",
+            "today.runaway",
+            "today.not-braked-on-fall",
             "today.curve");
 
     public BriefingDocument {

@@ -10,7 +10,7 @@ import org.crosshead.kernel.units.Units;
  *
  * <p>Air: {@link Subset026Times}, which it read; the rise is twice what the equivalent time leaves after the reaction time. Vacuum,
  * steam and hand: from memory, [VACUUM-PRACTICE], never shown as sourced. Along a vacuum pipe an application runs at
- * {@value #VACUUM_WAVE_MPS} m/s, as without direct-admission valves; the mean block waits half the way.
+ * {@value #VACUUM_WAVE_MPS} m/s, as without direct-admission valves; the vehicles begin one after the other.
  */
 public final class ServiceBrakes {
 
@@ -69,10 +69,17 @@ public final class ServiceBrakes {
         return switch (brake.means()) {
             case STEAM -> new Times(HANDLE_TO_PIPE_S, STEAM_RISE_S * slower);
             case HAND -> new Times(HAND_DELAY_S, HAND_RISE_S * slower);
-            case VACUUM, AIR ->
-                new Times(
-                        HANDLE_TO_PIPE_S + brake.lengthM() / VACUUM_WAVE_MPS / 2, vacuumRiseS(brake.timing()) * slower);
+            case VACUUM, AIR -> alongTrain(brake.lengthM() / VACUUM_WAVE_MPS, vacuumRiseS(brake.timing()) * slower);
         };
+    }
+
+    /**
+     * One ramp for a train whose vehicles begin one after the other while the wave runs and rise alike: with the same mean time and the same spread
+     * about it, so that distances agree with those of single vehicles to the third order.
+     */
+    private static Times alongTrain(double waveS, double riseS) {
+        double buildUpS = Math.hypot(riseS, waveS);
+        return new Times(HANDLE_TO_PIPE_S + (waveS + riseS - buildUpS) / 2, buildUpS);
     }
 
     private static double vacuumRiseS(Timing timing) {

@@ -53,8 +53,9 @@ class ServiceBrakesTests {
                 ServiceBrakes.emergency(brake(ContinuousBrake.Means.VACUUM, ContinuousBrake.Timing.PASSENGER, 0), 0);
         Application longTrain =
                 ServiceBrakes.emergency(brake(ContinuousBrake.Means.VACUUM, ContinuousBrake.Timing.PASSENGER, 300), 0);
-        assertThat(longTrain.delayS() - shortTrain.delayS()).isCloseTo(3, within(1e-9));
-        assertThat(longTrain.buildUpS()).isEqualTo(4);
+        assertThat(equivalentS(longTrain) - equivalentS(shortTrain)).isCloseTo(3, within(1e-9));
+        assertThat(shortTrain.buildUpS()).isEqualTo(4);
+        assertThat(longTrain.buildUpS()).isCloseTo(Math.hypot(4, 6), within(1e-12));
     }
 
     @Test

@@ -1,0 +1,283 @@
+package org.crosshead.briefing.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.crosshead.briefing.Policy;
+import org.crosshead.briefing.document.Phrase;
+import org.crosshead.briefing.document.Term;
+import org.crosshead.kernel.braking.BrakeForce;
+import org.crosshead.kernel.braking.Braking;
+import org.crosshead.kernel.braking.CastIronBlocks;
+import org.crosshead.kernel.braking.HeldSpeed;
+import org.crosshead.kernel.braking.StoppingDistance;
+import org.crosshead.kernel.figure.Figure;
+import org.crosshead.kernel.figure.Input;
+import org.crosshead.kernel.figure.Step;
+import org.crosshead.kernel.figure.StepKind;
+import org.crosshead.kernel.motion.Run;
+import org.crosshead.kernel.standing.Holding;
+import org.crosshead.kernel.track.GradientProfile;
+import org.crosshead.kernel.track.SpeedLimits;
+import org.crosshead.kernel.units.Units;
+import org.crosshead.route.FeatureKind;
+import org.crosshead.route.LengthUnit;
+import org.crosshead.route.PathFeature;
+import org.crosshead.route.PathGradient;
+import org.crosshead.stock.EngineFigures;
+
+/** Says where the brake does not do what one would take for granted: on a long fall, behind a distant signal, standing on a gradient. */
+final class BrakeSentences {
+
+    private static final double FALL = 1.0 / 200;
+    private static final double FALL_LEAST_M = 300;
+    private static final double SLOWER_MPS = 0.5;
+    private static final double SPEED_STEP_MPS = 0.5;
+    private static final double STEP_M = 100;
+    private static final String DISTANT = "distant";
+
+    private final Workings workings;
+    private final GradientProfile profile;
+    private final SpeedLimits limits;
+
+    BrakeSentences(Workings workings) {
+        this.workings = workings;
+        this.profile = workings.model().request().road().track().gradients();
+        this.limits = workings.model().request().road().track().limits();
+    }
+
+    List<Phrase> found() {
+        List<Phrase> found = new ArrayList<>();
+        runaway().ifPresent(found::add);
+        distant().ifPresent(found::add);
+        holding().ifPresent(found::add);
+        return found;
+    }
+
+    /** The fall on which the service brake holds least of the speed allowed. */
+    private record Fall(PathGradient gradient, double heldMps, double allowedMps) {}
+
+    private Optional<Phrase> runaway() {
+        Fall worst = null;
+        BrakeForce force = workings.model().service().force();
+        for (PathGradient gradient : workings.inputs().path().gradients()) {
+            if (-gradient.gradient() < FALL || gradient.toM() - gradient.fromM() < FALL_LEAST_M) {
+                continue;
+            }
+            double allowedMps =
+                    Math.min(workings.model().speedMaxMps(), limits.lowestMps(gradient.fromM(), gradient.toM()));
+            double heldMps = HeldSpeed.mps(force, workings.model().brakingBody(), -gradient.gradient(), allowedMps);
+            boolean worse = worst == null || heldMps - allowedMps < worst.heldMps() - worst.allowedMps();
+            if (heldMps < allowedMps - SLOWER_MPS && worse) {
+                worst = new Fall(gradient, heldMps, allowedMps);
+            }
+        }
+        return Optional.ofNullable(worst).map(this::phrase);
+    }
+
+    private Phrase phrase(Fall fall) {
+        double fromM = fall.gradient().fromM();
+        boolean over = forecastMps(fromM, fall.gradient().toM()) > fall.heldMps();
+        Term place = workings.place(fromM);
+        Term end = workings.place(fall.gradient().toM());
+        return fall.heldMps() <= 0
+                ? Phrase.of("today.not-braked-on-fall", place, end)
+                : Phrase.of(
+                        over ? "today.runaway" : "today.fall-speed",
+                        place,
+                        end,
+                        searched("today.held-speed", fall.heldMps(), fromM));
+    }
+
+    private double forecastMps(double fromM, double toM) {
+        Run run = workings.run();
+        double most = 0;
+        for (int i = 0; i < run.size(); i++) {
+            if (run.positionM(i) >= fromM && run.positionM(i) <= toM) {
+                most = Math.max(most, run.speedMps(i));
+            }
+        }
+        return most;
+    }
+
+    /** A speed that was searched for, rounded down. */
+    private Term searched(String key, double speedMps, double atM) {
+        double value = workings.speeds().value(speedMps, atM);
+        String unit = workings.speeds().unit(atM);
+        Step found = new Step(
+                StepKind.GIVEN,
+                "braking.speed-found",
+                "found",
+                List.of(new Input("found", value, unit, "search:braking-speed")),
+                value,
+                unit,
+                "SEARCH");
+        Step down = new Step(
+                StepKind.MARGIN,
+                "braking.speed-down",
+                "floor(speed)",
+                List.of(new Input("speed", value, unit, "step:braking.speed-found")),
+                Math.floor(value),
+                unit,
+                "SAFER");
+        return workings.book().put(key, Figure.of(List.of(found, down)));
+    }
+
+    /** A distant signal, the next signal behind it, and what lies between being seen and passing that. */
+    private record Warned(PathFeature distant, double signalM, double availableM, double speedMps, double neededM) {
+
+        double lackingM() {
+            return neededM - availableM;
+        }
+    }
+
+    private Optional<Phrase> distant() {
+        Warned worst = null;
+        int count = 0;
+        List<PathFeature> signals = workings.inputs().path().features().stream()
+                .filter(feature -> feature.feature().kind() == FeatureKind.SIGNAL)
+                .toList();
+        for (int i = 0; i + 1 < signals.size(); i++) {
+            if (!isDistant(signals.get(i)) || isDistant(signals.get(i + 1))) {
+                continue;
+            }
+            Warned warned = warned(signals.get(i), signals.get(i + 1).fromM());
+            if (warned.lackingM() > 0) {
+                count++;
+                worst = worst == null || warned.lackingM() > worst.lackingM() ? warned : worst;
+            }
+        }
+        return worst == null ? Optional.empty() : Optional.of(phrase(worst, count));
+    }
+
+    private static boolean isDistant(PathFeature signal) {
+        return signal.feature().detail().toLowerCase(Locale.ROOT).contains(DISTANT);
+    }
+
+    private Warned warned(PathFeature distant, double signalM) {
+        Double sighting = distant.feature().sighting();
+        LengthUnit unit = distant.feature().lengthUnit();
+        double seenM = sighting == null || unit == null ? 0 : unit.metres(sighting);
+        double fromM = Math.max(0, distant.fromM() - seenM);
+        double speedMps = Math.min(workings.model().speedMaxMps(), limits.limitAt(Math.max(0, fromM)));
+        return new Warned(distant, signalM, signalM - fromM, speedMps, neededM(signalM, speedMps));
+    }
+
+    private double neededM(double atM, double fromMps) {
+        double onM = StoppingDistance.brakeOnM(
+                workings.model().service(), workings.model().brakingBody(), profile, atM, fromMps, 0);
+        double startM = Double.isNaN(onM) ? profile.startM() : onM;
+        Braking braking = StoppingDistance.forward(
+                workings.model().service(), workings.model().brakingBody(), profile, startM, fromMps, 0);
+        return braking instanceof Braking.Slows slows
+                ? slows.distanceM() * workings.inputs().policyValue(Policy.BRAKING_MARGIN)
+                : Double.POSITIVE_INFINITY;
+    }
+
+    private Phrase phrase(Warned worst, int count) {
+        double speedMps = worst.speedMps();
+        while (speedMps > SPEED_STEP_MPS && neededM(worst.signalM(), speedMps) > worst.availableM()) {
+            speedMps -= SPEED_STEP_MPS;
+        }
+        double yardM = Units.metresFromYards(1);
+        Step step = new Step(
+                StepKind.FORMULA,
+                "braking.seen-yards",
+                "distance / yard",
+                List.of(
+                        new Input("distance", worst.availableM(), "m", "route:sighting"),
+                        new Input("yard", yardM, "m", "UNITS")),
+                worst.availableM() / yardM,
+                "yd",
+                "UNITS");
+        return Phrase.of(
+                "today.distant",
+                workings.book().given("today.distant-count", count, "", "route:signals"),
+                Term.text(worst.distant().feature().name()),
+                workings.place(worst.distant().fromM()),
+                workings.book().put("today.distant-seen", Figure.of(List.of(step))),
+                searched("today.distant-speed", speedMps, worst.distant().fromM()));
+    }
+
+    private Optional<Phrase> holding() {
+        EngineFigures.Resolved engine = workings.inputs().engines().get(0).figures();
+        if (engine == null) {
+            return Optional.empty();
+        }
+        EngineFigures.EngineBrake own = engine.brake();
+        CastIronBlocks blocks = new CastIronBlocks(
+                own.engineBlockForceN() + own.tenderBlockForceN(),
+                CastIronBlocks.WET_OR_HOT,
+                CastIronBlocks.RAIL_SHARE * engine.massKg() * Units.GRAVITY_MPS2);
+        double holdN = blocks.forceN(0);
+        double massKg = workings.model().body().massKg();
+        double worstM = Double.NaN;
+        double worstN = 0;
+        for (double atM = 0; atM <= workings.inputs().path().lengthM(); atM += STEP_M) {
+            double slope = profile.meanGradient(atM, workings.model().body().lengthM());
+            Holding.Balance balance = Holding.balance(massKg, slope, holdN, Holding.SAFETY);
+            if (!balance.holds() && balance.neededN() > worstN) {
+                worstM = atM;
+                worstN = balance.neededN();
+            }
+        }
+        return Double.isNaN(worstM)
+                ? Optional.empty()
+                : Optional.of(Phrase.of(
+                        "today.engine-brake-alone",
+                        workings.place(worstM),
+                        force("today.hold-needed", holdNeeded(worstM, massKg)),
+                        force("today.hold-engine", engineHold(own, engine, holdN))));
+    }
+
+    private Step holdNeeded(double atM, double massKg) {
+        double slope = Math.abs(Units.sineOfGradient(
+                profile.meanGradient(atM, workings.model().body().lengthM())));
+        return new Step(
+                StepKind.FORMULA,
+                "holding.needed",
+                "mass * g * slope * safety",
+                List.of(
+                        new Input("mass", massKg, "kg", "formation:mass"),
+                        new Input("g", Units.GRAVITY_MPS2, "m/s2", "UNITS"),
+                        new Input("slope", slope, "", "route:gradient"),
+                        new Input("safety", Holding.SAFETY, "", "own:holding-safety")),
+                massKg * Units.GRAVITY_MPS2 * slope * Holding.SAFETY,
+                "N",
+                "BALANCE");
+    }
+
+    private static Step engineHold(EngineFigures.EngineBrake own, EngineFigures.Resolved engine, double holdN) {
+        return new Step(
+                StepKind.FORMULA,
+                "holding.engine",
+                "min(rail * mass * g, wet * friction * blocks)",
+                List.of(
+                        new Input("rail", CastIronBlocks.RAIL_SHARE, "", "own:rail-share"),
+                        new Input("mass", engine.massKg(), "kg", "class:mass"),
+                        new Input("g", Units.GRAVITY_MPS2, "m/s2", "UNITS"),
+                        new Input("wet", CastIronBlocks.WET_OR_HOT, "", "own:wet-blocks"),
+                        new Input("friction", CastIronBlocks.friction(0), "", "F1"),
+                        new Input(
+                                "blocks", own.engineBlockForceN() + own.tenderBlockForceN(), "N", "class:brake-force")),
+                holdN,
+                "N",
+                "BALANCE");
+    }
+
+    private Term force(String key, Step step) {
+        double tonN = Units.newtonsFromLongTonsForce(1);
+        Step tons = new Step(
+                StepKind.FORMULA,
+                "holding.tons",
+                "force / ton",
+                List.of(
+                        new Input("force", step.result(), "N", "step:" + step.name()),
+                        new Input("ton", tonN, "N", "UNITS")),
+                step.result() / tonN,
+                "tonf",
+                "UNITS");
+        return workings.book().put(key, Figure.of(List.of(step, tons)));
+    }
+}
