@@ -192,13 +192,13 @@ class InputsReader {
         }
     }
 
-    /** Length of the train as far as it is known; engines that assist over a part of the path only are left out. */
+    /** Length of the train as far as it is known, engines that assist over a part of the path included. */
     private static double lengthM(List<EngineAtTrain> engines, @Nullable Consist consist) {
         double sum = consist == null || consist.figures() == null
                 ? 0
                 : consist.figures().lengthM();
         for (EngineAtTrain engine : engines) {
-            if (engine.figures() != null && TrainModel.isWhole(engine.turn())) {
+            if (engine.figures() != null) {
                 sum += engine.figures().lengthM();
             }
         }

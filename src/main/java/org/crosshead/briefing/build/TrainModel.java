@@ -70,7 +70,7 @@ final class TrainModel {
                 whole.add(figures);
             }
         }
-        body = StockModel.body(whole, consist, ResistanceRule.USUAL);
+        body = longer(StockModel.body(whole, consist, ResistanceRule.USUAL), assistingM());
         brake = TrainBrakes.of(inputs, resolved(inputs.engines().get(0)), consist, body.lengthM(), poorRail());
         request = made();
     }
@@ -89,8 +89,23 @@ final class TrainModel {
                 new RunPolicy(inputs.policyValue(Policy.BRAKING_MARGIN), COAST_S, speedMaxMps()));
     }
 
+    /**
+     * Returns the train as a body. Engines that assist over a part of the path count with their length throughout, which clears
+     * limits later and fills the brake later; with mass and resistance only where they work.
+     */
     TrainBody body() {
         return body;
+    }
+
+    private double assistingM() {
+        return inputs.engines().stream()
+                .filter(engine -> !isWhole(engine.turn()))
+                .mapToDouble(engine -> resolved(engine).lengthM())
+                .sum();
+    }
+
+    private static TrainBody longer(TrainBody body, double byM) {
+        return new TrainBody(body.massKg(), body.rotatingShare(), body.lengthM() + byM, body.resistance());
     }
 
     FormationFigures.@Nullable Resolved consist() {

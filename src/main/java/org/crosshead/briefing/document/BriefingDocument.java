@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param schema version of this structure, now 2; 1 lacks {@code since}
  * @param madeFrom records and their revisions
  * @param missing what keeps it from being complete; empty when complete
- * @param today the two or three sentences that matter most today
+ * @param today the sentences that matter today, those that matter most first
  * @param figures every figure shown, by key
  * @param inputs what is needed to compute it again, as stored by the builder
  * @param since what is different from the issue that was in force when it was made; null for the first
@@ -58,6 +58,10 @@ public record BriefingDocument(
             "today.not-braked-on-fall",
             "today.curve");
 
+    /** What the kinds of those sentences begin with that a driver reads first, danger or not. */
+    private static final Set<String> LEADING =
+            Set.of("today.hardest", "today.easy", "today.starts-", "today.does-not-start");
+
     public BriefingDocument {
         madeFrom = List.copyOf(madeFrom);
         missing = List.copyOf(missing);
@@ -78,6 +82,21 @@ public record BriefingDocument(
         return today.stream()
                 .filter(sentence -> DANGERS.contains(sentence.kind()))
                 .toList();
+    }
+
+    /** Returns what stands before anything else: the dangers, what limits the run, and where not to be stopped. */
+    public List<Phrase> leading() {
+        return today.stream().filter(BriefingDocument::leads).toList();
+    }
+
+    /** Returns the sentences of the day that do not stand first. */
+    public List<Phrase> following() {
+        return today.stream().filter(sentence -> !leads(sentence)).toList();
+    }
+
+    private static boolean leads(Phrase sentence) {
+        return DANGERS.contains(sentence.kind())
+                || LEADING.stream().anyMatch(start -> sentence.kind().startsWith(start));
     }
 
     /** Returns this briefing with what is different from an issue before. */

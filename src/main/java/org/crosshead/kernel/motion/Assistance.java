@@ -4,8 +4,8 @@ import org.crosshead.kernel.resistance.RunningResistance;
 import org.crosshead.kernel.units.Check;
 
 /**
- * From where to where an assisting engine works. Between, its mass and resistance are added to the train's body; its length is
- * left out.
+ * From where to where an assisting engine works. Between, its mass and resistance are added to the train's body, whose length
+ * holds the assisting engine's throughout.
  *
  * @param massKg mass of the assisting engine and tender
  */
