@@ -50,18 +50,17 @@
         if (select) {
             select.addEventListener("change", () => showFrom(Number(select.value)));
         }
-        page.querySelectorAll("figure.strip .wide svg").forEach((svg) => {
-            const figure = svg.closest("figure");
+        page.querySelectorAll("figure.strip svg").forEach((svg) => {
             svg.addEventListener("click", (event) => {
                 if (event.target.closest("a")) {
                     return;
                 }
                 const box = svg.getBoundingClientRect();
-                const left = Number(figure.dataset.left) * box.width;
-                const width = Number(figure.dataset.axis) * box.width;
+                const left = Number(svg.dataset.left) * box.width;
+                const width = Number(svg.dataset.axis) * box.width;
                 const share = Math.min(1, Math.max(0, (event.clientX - box.left - left) / width));
-                const fromM = Number(figure.dataset.from);
-                showFrom(fromM + share * (Number(figure.dataset.to) - fromM));
+                const fromM = Number(svg.dataset.from);
+                showFrom(fromM + share * (Number(svg.dataset.to) - fromM));
                 document.getElementById("from-here").scrollIntoView({block: "nearest"});
             });
         });

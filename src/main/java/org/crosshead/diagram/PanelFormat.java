@@ -29,12 +29,12 @@ public enum PanelFormat {
     }
 
     /** Returns the share of the width left of the distance axis. */
-    public double leftShare() {
+    double leftShare() {
         return leftPx / widthPx;
     }
 
     /** Returns the share of the width that the distance axis takes. */
-    public double axisShare() {
+    double axisShare() {
         return plotPx() / widthPx;
     }
 

@@ -4,7 +4,7 @@ import java.util.List;
 
 /**
  * Writes a drawn panel as an SVG element that may stand inside a page: no prolog, no document type, no style, presentation
- * attributes only. The drawing is one image to those who hear the page; the points stand outside of it as links.
+ * attributes only, and what a script needs to turn a tap into a place. The drawing is one image to those who hear the page; the points stand outside of it as links.
  */
 final class PanelWriter {
 
@@ -12,15 +12,15 @@ final class PanelWriter {
 
     private final StripGraphics graphics;
     private final String prefix;
-    private final String label;
-    private final double widthPx;
+    private final StripPanel part;
+    private final PanelFormat format;
     private final double heightPx;
 
-    PanelWriter(StripGraphics graphics, String prefix, String label, double widthPx, double heightPx) {
+    PanelWriter(StripGraphics graphics, String prefix, StripPanel part, PanelFormat format, double heightPx) {
         this.graphics = graphics;
         this.prefix = prefix;
-        this.label = label;
-        this.widthPx = widthPx;
+        this.part = part;
+        this.format = format;
         this.heightPx = heightPx;
     }
 
@@ -39,7 +39,11 @@ final class PanelWriter {
     String text() {
         StringBuilder svg =
                 new StringBuilder("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"strip\" viewBox=\"0 0 ");
-        svg.append(number(widthPx)).append(' ').append(number(heightPx));
+        svg.append(number(format.widthPx)).append(' ').append(number(heightPx));
+        svg.append("\" data-from=\"").append(number(part.fromM()));
+        svg.append("\" data-to=\"").append(number(part.toM()));
+        svg.append("\" data-left=\"").append(format.leftShare());
+        svg.append("\" data-axis=\"").append(format.axisShare());
         svg.append("\" width=\"100%\" font-family=\"'DejaVu Sans',sans-serif\">");
         if (!graphics.patterns().isEmpty()) {
             svg.append("<defs>");
@@ -47,7 +51,7 @@ final class PanelWriter {
             svg.append("</defs>");
         }
         svg.append("<g stroke-linejoin=\"round\" role=\"img\" aria-label=\"")
-                .append(escaped(label))
+                .append(escaped(part.label()))
                 .append("\">");
         svg.append(Shapes.text(graphics.shapes()));
         graphics.written().forEach(words -> words(svg, words));

@@ -75,7 +75,7 @@ public final class StripDrawing {
         double heightPx = lanes.stream().mapToDouble(Lane::heightPx).sum();
         StripGraphics graphics = StripGraphics.forPanel(prefix + index);
         chart(panel, lanes).draw(graphics, new Rectangle2D.Double(0, 0, panel.format().widthPx, heightPx));
-        return new PanelWriter(graphics, prefix + index, parts.get(index).label(), panel.format().widthPx, heightPx);
+        return new PanelWriter(graphics, prefix + index, parts.get(index), panel.format(), heightPx);
     }
 
     /** The lanes of curves, water and hazards stand only where there is something in them. */

@@ -19,6 +19,7 @@ import org.openqa.selenium.Dimension;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.support.ui.Select;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import org.springframework.boot.test.context.SpringBootTest;
@@ -126,6 +127,18 @@ class BriefingInBrowserIntegrationTests {
         String before = chrome.findElement(By.id("next-braking")).getText();
         Select places = new Select(chrome.findElement(By.id("from")));
         places.selectByIndex(places.getOptions().size() / 2);
+        assertThat(chrome.findElement(By.id("next-braking")).getText()).isNotEqualTo(before);
+    }
+
+    @Test
+    void tapOnThePhonesStripTellsWhatComesNextFromThere() {
+        chrome.manage().window().setSize(PHONE);
+        open(prepareFirstTrain());
+        String before = chrome.findElement(By.id("next-braking")).getText();
+        List<WebElement> drawings = chrome.findElements(By.cssSelector("figure.strip .narrow svg"));
+        WebElement half = drawings.get(drawings.size() / 2);
+        chrome.executeScript("arguments[0].scrollIntoView({block: 'center'})", half);
+        new Actions(chrome).moveToElement(half).click().perform();
         assertThat(chrome.findElement(By.id("next-braking")).getText()).isNotEqualTo(before);
     }
 
