@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.support.GeneratedKeyHolder;
 import org.springframework.stereotype.Repository;
+import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Briefings and acknowledgements in the database; knows no rule. */
@@ -27,7 +28,10 @@ class BriefingStore {
 
     BriefingStore(JdbcClient jdbc, JsonMapper json) {
         this.jdbc = jdbc;
-        this.json = json;
+        // What a later schema asks for as yes or no was no in an earlier one.
+        this.json = json.rebuild()
+                .disable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
+                .build();
     }
 
     long insert(long trainId, BriefingDocument document) {

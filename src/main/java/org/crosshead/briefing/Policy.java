@@ -15,6 +15,7 @@ public class Policy {
     public static final String REACTION_TIME = "braking.reaction-time";
     public static final String SERVICE_SHARE = "braking.service-share";
     public static final String WATER_RESERVE = "water.reserve-share";
+    public static final String HEATING_STEAM = "heating.steam-per-vehicle";
     public static final String LANDMARK_REACH = "landmark.reach";
 
     private final JdbcClient jdbc;

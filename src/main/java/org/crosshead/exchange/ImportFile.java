@@ -144,7 +144,8 @@ public enum ImportFile {
             optional("formation_code", TEXT),
             neededWord("rail", RailState.class),
             optional("weather", TEXT),
-            needed("dark", YES_NO)),
+            needed("dark", YES_NO),
+            needed("heated", YES_NO)),
     LEGS(
             needed("train_code", TEXT),
             needed("day", DAY),

@@ -78,6 +78,7 @@ final class TrainReader {
                 line.word("rail", RailState.class),
                 line.text("weather"),
                 line.yes("dark"),
+                line.yes("heated"),
                 legs,
                 calls(parts, lists, day),
                 parts.list("engines", lists.engines(), TrainReader::engine),

@@ -121,8 +121,10 @@ public class Engines {
         problems.addAll(FigureRules.problems(draft.figures(), ClassFigure::keyed));
         classes.current(draft.classCode())
                 .ifPresentOrElse(
-                        ofClass -> problems.addAll(LocomotiveClassRules.agreement(StoredFigures.stated(
-                                StoredFigures.merged(ofClass.content().figures(), draft.figures())))),
+                        ofClass -> problems.addAll(LocomotiveClassRules.agreement(
+                                ofClass.content().valveFamily(),
+                                StoredFigures.stated(
+                                        StoredFigures.merged(ofClass.content().figures(), draft.figures())))),
                         () -> problems.add(refused("classCode", "class-unknown", draft.classCode())));
         return problems;
     }

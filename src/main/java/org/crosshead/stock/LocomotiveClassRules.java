@@ -7,6 +7,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.crosshead.kernel.traction.ValveFamily;
 import org.crosshead.stock.figure.ClassFigure;
 import org.crosshead.stock.figure.KnownFigures;
 
@@ -22,6 +23,9 @@ final class LocomotiveClassRules {
 
     /** Greatest grate as a share of the heating surface: usual ones are 1/80 to 1/30. Plausibility, own rule. */
     private static final double GRATE_OF_SURFACE = 1.0 / 10;
+
+    /** Least share of the weight on the coupled wheels that is left with tank and bunker empty. Plausibility, own rule. */
+    private static final double ADHESIVE_LEAST = 0.5;
 
     static List<StockProblem> problems(LocomotiveClassDraft draft, String reason) {
         TextRules texts = TextRules.with(reason)
@@ -39,7 +43,7 @@ final class LocomotiveClassRules {
         problems.addAll(singly);
         problems.addAll(tender(draft));
         if (singly.isEmpty()) {
-            problems.addAll(agreement(StoredFigures.stated(draft.figures())));
+            problems.addAll(agreement(draft.valveFamily(), StoredFigures.stated(draft.figures())));
         }
         return problems;
     }
@@ -58,13 +62,22 @@ final class LocomotiveClassRules {
     }
 
     /** Checks figures that bound each other; used for a class, and for a class with an engine's own figures in place. */
-    static List<StockProblem> agreement(KnownFigures known) {
-        List<StockProblem> problems = new ArrayList<>();
+    static List<StockProblem> agreement(ValveFamily family, KnownFigures known) {
+        List<StockProblem> problems = new ArrayList<>(ValveDimensions.problems(family, known));
         notAbove(known, ClassFigure.LEAST_CUTOFF, ClassFigure.FULL_GEAR_CUTOFF, "least-above-full")
                 .ifPresent(problems::add);
         notAbove(known, ClassFigure.BOILER_WATER_LEAST, ClassFigure.BOILER_WATER_FULL, "water-least-above-full")
                 .ifPresent(problems::add);
         notAbove(known, ClassFigure.ADHESIVE_WEIGHT, ClassFigure.ENGINE_WEIGHT, "adhesive-above-engine")
+                .ifPresent(problems::add);
+        notAbove(known, ClassFigure.ADHESIVE_WEIGHT_EMPTY, ClassFigure.ADHESIVE_WEIGHT, "adhesive-empty-above-full")
+                .ifPresent(problems::add);
+        atLeast(
+                        known,
+                        ClassFigure.ADHESIVE_WEIGHT_EMPTY,
+                        ADHESIVE_LEAST,
+                        ClassFigure.ADHESIVE_WEIGHT,
+                        "adhesive-empty-low")
                 .ifPresent(problems::add);
         notAbove(known, ClassFigure.TENDER_WEIGHT_EMPTY, ClassFigure.TENDER_WEIGHT_FULL, "tender-empty-above-full")
                 .ifPresent(problems::add);
@@ -77,6 +90,14 @@ final class LocomotiveClassRules {
         atMost(known, ClassFigure.GRATE_AREA, GRATE_OF_SURFACE, ClassFigure.HEATING_SURFACE, "grate-over-surface")
                 .ifPresent(problems::add);
         return problems;
+    }
+
+    private static Optional<StockProblem> atLeast(
+            KnownFigures known, ClassFigure bounded, double share, ClassFigure of, String code) {
+        return known.si(bounded)
+                .filter(value ->
+                        known.si(of).filter(whole -> value < share * whole).isPresent())
+                .map(value -> refused("figures." + bounded.key(), code));
     }
 
     private static Optional<StockProblem> atMost(

@@ -117,6 +117,7 @@ public class LocomotiveClasses {
                 .map(EngineRevision::content)
                 .filter(engine -> engine.classCode().equals(draft.code()))
                 .filter(engine -> !LocomotiveClassRules.agreement(
+                                draft.valveFamily(),
                                 StoredFigures.stated(StoredFigures.merged(draft.figures(), engine.figures())))
                         .isEmpty())
                 .map(engine -> refused("figures", "engine-disagrees", engine.number()))

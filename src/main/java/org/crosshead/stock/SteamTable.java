@@ -12,7 +12,6 @@ import org.crosshead.kernel.traction.EngineState;
 import org.crosshead.kernel.traction.LocomotiveParameters;
 import org.crosshead.kernel.traction.Pull;
 import org.crosshead.kernel.traction.RailState;
-import org.crosshead.kernel.traction.ValveFamily;
 import org.crosshead.kernel.units.Units;
 
 /**
@@ -102,9 +101,7 @@ public record SteamTable(List<Double> cutoffs, List<Row> rows, TurningEffort sta
     }
 
     private static TurningEffort starting(LocomotiveParameters parameters) {
-        CylinderForm form = parameters.valveGear().family() == ValveFamily.SHORT_TRAVEL
-                ? CylinderForm.SHORT_TRAVEL
-                : CylinderForm.LONG_TRAVEL;
+        CylinderForm form = parameters.valveGear().form();
         return TurningEffort.atRest(
                 ValveEvents.at(form.valve(), parameters.valveGear().cutoffFull()),
                 parameters.cylinders().count());

@@ -12,6 +12,7 @@ import org.crosshead.kernel.resistance.TrainBody;
 import org.crosshead.kernel.traction.LocomotiveParameters;
 import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
 import org.crosshead.kernel.traction.LocomotiveParameters.Cylinders;
+import org.crosshead.kernel.traction.LocomotiveParameters.Fittings;
 import org.crosshead.kernel.traction.LocomotiveParameters.ValveGear;
 import org.crosshead.kernel.units.Units;
 import org.crosshead.platform.Origin;
@@ -152,7 +153,10 @@ public final class StockModel {
                 si.of(ClassFigure.CYLINDER_STROKE),
                 si.of(ClassFigure.DRIVING_WHEEL));
         ValveGear valveGear = new ValveGear(
-                content.valveFamily(), si.of(ClassFigure.FULL_GEAR_CUTOFF), si.of(ClassFigure.LEAST_CUTOFF));
+                content.valveFamily(),
+                si.of(ClassFigure.FULL_GEAR_CUTOFF),
+                si.of(ClassFigure.LEAST_CUTOFF),
+                ValveDimensions.form(content.valveFamily(), si.known()));
         Boiler boiler = new Boiler(
                 si.of(ClassFigure.BOILER_PRESSURE),
                 si.of(ClassFigure.GRATE_AREA),
@@ -162,8 +166,20 @@ public final class StockModel {
                 si.of(ClassFigure.BOILER_WATER_LEAST),
                 si.of(ClassFigure.COAL_CALORIFIC_VALUE),
                 si.ifKnown(ClassFigure.INJECTOR_DELIVERY));
+        Fittings fittings = new Fittings(
+                Fittings.TANK_C + si.ifKnown(ClassFigure.FEED_HEATING).orElse(0),
+                si.ifKnown(ClassFigure.LEAKAGE).orElse(0));
+        double adhesiveKg = si.of(ClassFigure.ADHESIVE_WEIGHT);
         return new LocomotiveParameters(
-                cylinders, valveGear, boiler, si.of(ClassFigure.ADHESIVE_WEIGHT), si.of(ClassFigure.MAX_SPEED));
+                cylinders,
+                valveGear,
+                boiler,
+                fittings,
+                adhesiveKg,
+                Math.min(
+                        adhesiveKg,
+                        si.ifKnown(ClassFigure.ADHESIVE_WEIGHT_EMPTY).orElse(adhesiveKg)),
+                si.of(ClassFigure.MAX_SPEED));
     }
 
     private static EngineBrake brake(LocomotiveClassDraft content, Si si) {

@@ -27,6 +27,7 @@ public record DayShift(ZoneId zone) {
                 train.rail(),
                 train.weather(),
                 train.dark(),
+                train.heated(),
                 train.legs(),
                 train.calls().stream().map(call -> call(call, days)).toList(),
                 train.engines(),

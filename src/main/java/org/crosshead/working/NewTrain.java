@@ -55,7 +55,8 @@ public class NewTrain {
             @Nullable String fireman,
             RailState rail,
             String weather,
-            boolean dark) {}
+            boolean dark,
+            boolean heated) {}
 
     /** Returns the names of all stations and timing points, in the order of the alphabet, each once. */
     public List<String> places() {
@@ -102,6 +103,7 @@ public class NewTrain {
                 wish.rail(),
                 wish.weather(),
                 wish.dark(),
+                wish.heated(),
                 legs,
                 calls,
                 List.of(new EngineTurn(

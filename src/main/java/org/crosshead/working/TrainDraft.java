@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param day the day on which it starts, by the railway's clock
  * @param formationCode null for a light engine
  * @param weather in words
+ * @param heated whether the engine gives steam to heat the train
  * @param legs its path, in running order
  * @param calls timing points and stops, in running order; the first is its start, the last its end
  * @param engines the train engine first
@@ -29,6 +30,7 @@ public record TrainDraft(
         RailState rail,
         String weather,
         boolean dark,
+        boolean heated,
         List<Leg> legs,
         List<Call> calls,
         List<EngineTurn> engines,

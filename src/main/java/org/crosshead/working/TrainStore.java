@@ -24,7 +24,7 @@ class TrainStore {
 
     private static final String SELECT_TRAIN = """
             select t.id, t.version, t.code, t.running_day, t.cancelled, r.id as revision_id, r.revision_number, r.made_at,
-                r.made_by, r.reason, r.title, r.train_kind, r.formation_code, r.rail_state, r.weather, r.dark
+                r.made_by, r.reason, r.title, r.train_kind, r.formation_code, r.rail_state, r.weather, r.dark, r.heated
             from train t join train_revision r on r.train_id = t.id
             """;
 
@@ -66,9 +66,9 @@ class TrainStore {
         GeneratedKeyHolder key = new GeneratedKeyHolder();
         jdbc.sql("""
                         insert into train_revision (train_id, revision_number, made_at, made_by, reason, title, train_kind,
-                            formation_code, rail_state, weather, dark)
+                            formation_code, rail_state, weather, dark, heated)
                         values (:train, (select coalesce(max(o.revision_number), 0) + 1 from train_revision o
-                            where o.train_id = :train), :at, :by, :reason, :title, :kind, :formation, :rail, :weather, :dark)
+                            where o.train_id = :train), :at, :by, :reason, :title, :kind, :formation, :rail, :weather, :dark, :heated)
                         """)
                 .param("train", trainId)
                 .param("at", sql(madeAt))
@@ -80,6 +80,7 @@ class TrainStore {
                 .param("rail", draft.rail().name())
                 .param("weather", draft.weather())
                 .param("dark", draft.dark())
+                .param("heated", draft.heated())
                 .update(key, "id");
         long revisionId = keyOf(key);
         parts.insert(revisionId, draft);
@@ -150,6 +151,7 @@ class TrainStore {
                 RailState.valueOf(rs.getString("rail_state")),
                 rs.getString("weather"),
                 rs.getBoolean("dark"),
+                rs.getBoolean("heated"),
                 parts.legs(revisionId),
                 parts.calls(revisionId),
                 parts.engines(revisionId),

@@ -106,6 +106,7 @@ abstract class BriefingStoreContract {
                 RailState.DAMP,
                 "",
                 true,
+                false,
                 List.of(),
                 List.of(),
                 List.of(),
@@ -174,7 +175,7 @@ abstract class BriefingStoreContract {
         assertThat(store.find(id).orElseThrow().issuedDespite()).isEqualTo("Assistance is ordered");
     }
 
-    /** A document of the first schema has no part that tells what changed. */
+    /** A document of the first schema has no part that tells what changed, nor whether the train is heated. */
     @Test
     void documentOfTheFirstSchemaIsStillRead() {
         long id = store.insert(trainId, document());
@@ -184,8 +185,9 @@ abstract class BriefingStoreContract {
                 .single();
         int since = now.indexOf(",\"since\"");
         assertThat(since).isPositive();
+        assertThat(now).contains("\"heated\":false,");
         jdbc.sql("update briefing set document = ?, schema_version = 1 where id = ?")
-                .params(now.substring(0, since) + "}", id)
+                .params(now.substring(0, since).replace("\"heated\":false,", "") + "}", id)
                 .update();
         assertThat(store.find(id).orElseThrow().document().since()).isNull();
     }

@@ -16,6 +16,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.regex.Matcher;
@@ -125,6 +126,21 @@ class DemonstrationBriefingsTests {
             assertThat(document.supplies()).isNotEmpty();
             assertThat(document.notes()).isNotEmpty();
         }
+    }
+
+    /** The nine carriages of the morning express take 900 lb of steam an hour, and the briefing says so; the goods take none. */
+    @Test
+    void heatingOfTheTrainIsCountedAndTold() {
+        assertThat(assumption("1X01", "assumption.heating"))
+                .hasValueSatisfying(
+                        phrase -> assertThat(phrase.terms().get(0).value()).isEqualTo(900.0, within(1e-9)));
+        assertThat(assumption("4F12", "assumption.heating")).isEmpty();
+    }
+
+    private Optional<Phrase> assumption(String train, String kind) {
+        return document(prepared(named(train).id())).assumptions().stream()
+                .filter(phrase -> phrase.kind().equals(kind))
+                .findFirst();
     }
 
     @Test

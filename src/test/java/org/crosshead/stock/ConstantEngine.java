@@ -54,6 +54,11 @@ public record ConstantEngine(LocomotiveParameters parameters) implements Engine 
     }
 
     @Override
+    public double adhesiveKg(EngineState state) {
+        return parameters().adhesiveMassKg();
+    }
+
+    @Override
     public double auxiliaryKgPerS(double blower) {
         return 0;
     }

@@ -13,6 +13,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import org.crosshead.kernel.cylinder.CylinderForm;
 import org.crosshead.kernel.resistance.RunningResistance;
 import org.crosshead.kernel.resistance.TrainBody;
 import org.crosshead.kernel.traction.LocomotiveParameters;
@@ -42,6 +43,32 @@ class StockModelTests {
         assertThat(engine.brake().engineBlockForceN()).isCloseTo(398_560.66, within(0.01));
         assertThat(engine.axles()).hasValue(8);
         assertThat(engine.estimates()).isEmpty();
+    }
+
+    @Test
+    void takesTheValvesFromTheDrawingAndTheRestFromTheFamily() {
+        List<SourcedFigure> figures =
+                with(with(mixedTrafficFigures(), made("steam_lap", 1.5, "in")), made("blast_orifice", 4.625, "in"));
+        CylinderForm family =
+                resolved(mixedTrafficFigures()).parameters().valveGear().form();
+        CylinderForm drawn = resolved(figures).parameters().valveGear().form();
+
+        assertThat(drawn.valve().lap()).isCloseTo(1.5 / 18.5, within(1e-12));
+        assertThat(drawn.blastShare()).isCloseTo(4.625 * 4.625 / (2 * 18.5 * 18.5), within(1e-12));
+        assertThat(drawn.valve().portWidth()).isEqualTo(family.valve().portWidth());
+        assertThat(drawn.clearance()).isEqualTo(family.clearance());
+    }
+
+    @Test
+    void takesWhatSparesAndWhatWastesSteamWhereItIsKnown() {
+        List<SourcedFigure> figures =
+                with(with(mixedTrafficFigures(), made("feed_heating", 90, "degF")), made("leakage", 360, "lb/h"));
+        LocomotiveParameters.Fittings known = resolved(figures).parameters().fittings();
+
+        assertThat(known.feedHeatedC()).isCloseTo(65, within(1e-9));
+        assertThat(known.steadyKgPerS()).isCloseTo(0.04536, within(1e-5));
+        assertThat(resolved(mixedTrafficFigures()).parameters().fittings())
+                .isEqualTo(LocomotiveParameters.Fittings.USUAL);
     }
 
     @Test

@@ -78,7 +78,16 @@ class StockRulesTests {
         "cylinder_stroke, 40, in, driving_wheel, 53, stroke-over-wheel",
         "cylinder_stroke, 26, in, driving_wheel, 36, ''",
         "grate_area, 100, sq ft, heating_surface, 900, grate-over-surface",
-        "superheater_surface, 1200, sq ft, heating_surface, 1100, superheater-above-surface"
+        "superheater_surface, 1200, sq ft, heating_surface, 1100, superheater-above-surface",
+        "steam_lap, 1.5, in, valve_travel, 3, lap-over-half-travel",
+        "steam_lap, 1.5, in, valve_travel, 6, ''",
+        "steam_lap, 3, in, valve_travel, 8, lap-of-bore",
+        "steam_lap, 1, in, valve_lead, 0.7, lead-of-lap",
+        "port_width, 0.35, in, port_length, 18, port-width-of-bore",
+        "port_width, 2, in, port_length, 60, port-length-of-bore",
+        "blast_orifice, 1.5, in, valve_travel, 6, blast-of-pistons",
+        "adhesive_weight_empty, 20, tons, adhesive_weight, 54, adhesive-empty-low",
+        "adhesive_weight_empty, 55, tons, adhesive_weight, 54, adhesive-empty-above-full"
     })
     void refusesDimensionsThatCannotBeTogether(
             String key, double value, String unit, String otherKey, double other, String code) {

@@ -63,6 +63,7 @@ class DayShiftTests {
                 train.rail(),
                 train.weather(),
                 train.dark(),
+                train.heated(),
                 train.legs(),
                 train.calls(),
                 train.engines(),

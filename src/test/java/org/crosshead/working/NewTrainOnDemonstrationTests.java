@@ -66,6 +66,7 @@ class NewTrainOnDemonstrationTests {
                 null,
                 RailState.DRY,
                 "",
+                false,
                 false));
         List<Problem> problems = new ArrayList<>(pathRules.problemsOf(draft));
         problems.addAll(TrainRules.problemsOf(

@@ -144,6 +144,7 @@ final class FigureBook {
                                         run.steamKgPerS(at, engine) + run.auxiliaryKgPerS(at, engine),
                                         coal / seconds,
                                         fed / seconds,
+                                        run.steamKgPerS(at, engine) > 0,
                                         seconds))
                 : new HeatAccount(0, 0, 0, 0, 0);
         return new Step(

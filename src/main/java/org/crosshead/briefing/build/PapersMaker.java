@@ -36,6 +36,8 @@ import org.crosshead.working.TrainDraft;
 /** Makes what is taken over from the records: heading, notes, assumptions, sources, inputs. */
 final class PapersMaker {
 
+    private static final double HOUR_S = 3_600;
+
     private final TrainInputs inputs;
 
     PapersMaker(TrainInputs inputs) {
@@ -135,6 +137,7 @@ final class PapersMaker {
         assumptions.add(Phrase.of("assumption.adhesion"));
         assumptions.add(Phrase.of("assumption.slip"));
         assumptions.add(Phrase.of("assumption.engine"));
+        heating(assumptions);
         crown(assumptions);
         assumptions.add(Phrase.of("assumption.brake"));
         reading(assumptions);
@@ -157,6 +160,17 @@ final class PapersMaker {
                 .forEach(assumptions::add);
         troughs(assumptions);
         return assumptions;
+    }
+
+    /** Says what the train's heating takes. */
+    private void heating(List<Phrase> assumptions) {
+        double kgPerS = TrainModel.heatingKgPerS(inputs);
+        if (kgPerS > 0) {
+            assumptions.add(Phrase.of(
+                    "assumption.heating",
+                    Term.number(Units.lbFromKg(kgPerS) * HOUR_S, "lb/h"),
+                    Term.number(inputs.policyValue(Policy.HEATING_STEAM), "lb/h")));
+        }
     }
 
     /** Says what the gauge shows in a service application as it is counted. */

@@ -16,7 +16,6 @@ import org.crosshead.kernel.motion.RunRoad;
 import org.crosshead.kernel.traction.LocomotiveParameters;
 import org.crosshead.kernel.traction.RailState;
 import org.crosshead.kernel.traction.SlipChance;
-import org.crosshead.kernel.traction.ValveFamily;
 import org.crosshead.kernel.units.Units;
 
 /** Where the train engine's wheels are most likely to slip on this run. */
@@ -66,18 +65,17 @@ final class SlipMaker {
                 .filter(engine -> engine.worksAt(run.positionM(sample)))
                 .count();
         return new SlipChance.Demand(
-                run.pullN(sample) / Math.max(1, working), peak(peaks, run.cutoff(sample)), weightN());
+                run.pullN(sample) / Math.max(1, working), peak(peaks, run.cutoff(sample)), weightN(run, sample));
     }
 
-    private double weightN() {
-        return parameters.adhesiveMassKg() * Units.GRAVITY_MPS2;
+    /** What stands on the coupled wheels of the train engine, with the coal and water left there. */
+    private double weightN(Run run, int sample) {
+        return workings.model().engine(0).adhesiveKg(run.state(sample, 0)) * Units.GRAVITY_MPS2;
     }
 
     /** Returns peak over mean of the turning effort at each twentieth of cutoff. */
     private double[] peaks() {
-        CylinderForm form = parameters.valveGear().family() == ValveFamily.SHORT_TRAVEL
-                ? CylinderForm.SHORT_TRAVEL
-                : CylinderForm.LONG_TRAVEL;
+        CylinderForm form = parameters.valveGear().form();
         double[] peaks = new double[(int) STEPS_OF_CUTOFF];
         for (int i = 1; i < peaks.length - 1; i++) {
             List<IndicatorDiagram.Point> diagram =

@@ -27,6 +27,7 @@ import org.crosshead.kernel.track.SpeedLimits;
 import org.crosshead.kernel.track.Track;
 import org.crosshead.kernel.traction.Engine;
 import org.crosshead.kernel.traction.EngineState;
+import org.crosshead.kernel.traction.LocomotiveParameters;
 import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
 import org.crosshead.kernel.traction.RailState;
 import org.crosshead.kernel.traction.SteamEngine;
@@ -45,6 +46,7 @@ import org.jspecify.annotations.Nullable;
 /** The train as the kernel takes it: what is stored, in SI, with the formulas chosen for this project. */
 final class TrainModel {
 
+    private static final double HOUR_S = 3_600;
     private static final double COAST_S = 30;
     private static final double WATER_STOP_LEAST_S = 240;
     /** Fire at the start, as a share of a full one: made up and burnt through before departure. */
@@ -65,7 +67,7 @@ final class TrainModel {
         List<EngineFigures.Resolved> whole = new ArrayList<>();
         for (EngineAtTrain engine : inputs.engines()) {
             EngineFigures.Resolved figures = resolved(engine);
-            engines.add(SteamEngine.of(figures.parameters()));
+            engines.add(SteamEngine.of(engines.isEmpty() ? heating(figures.parameters()) : figures.parameters()));
             if (isWhole(engine.turn())) {
                 whole.add(figures);
             }
@@ -73,6 +75,20 @@ final class TrainModel {
         body = longer(StockModel.body(whole, consist, ResistanceRule.USUAL), assistingM());
         brake = TrainBrakes.of(inputs, resolved(inputs.engines().get(0)), consist, body.lengthM(), poorRail());
         request = made();
+    }
+
+    /** The train engine with the steam that heats its train. */
+    private LocomotiveParameters heating(LocomotiveParameters parameters) {
+        return parameters.drawing(parameters.fittings().steadyKgPerS() + heatingKgPerS(inputs));
+    }
+
+    /** Returns the steam that heats the train, nothing where it is not heated. */
+    static double heatingKgPerS(TrainInputs inputs) {
+        FormationFigures.Resolved load =
+                inputs.consist() == null ? null : inputs.consist().figures();
+        return inputs.content().heated() && load != null
+                ? load.vehicles().size() * Units.kgFromLb(inputs.policyValue(Policy.HEATING_STEAM)) / HOUR_S
+                : 0;
     }
 
     RunRequest request() {
@@ -248,7 +264,8 @@ final class TrainModel {
                 ? tankFullKg
                 : Math.min(tankFullKg, Units.kgFromGallons(turn.waterGallons()));
         double coalKg = turn.coalCwt() == null ? figures.supplies().coalFullKg() : Units.kgFromCwt(turn.coalCwt());
-        return new Supply(tankKg, tankFullKg, coalKg);
+        return new Supply(
+                tankKg, tankFullKg, coalKg, Math.max(coalKg, figures.supplies().coalFullKg()));
     }
 
     private List<Call> calls() {

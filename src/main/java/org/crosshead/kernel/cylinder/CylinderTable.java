@@ -70,9 +70,6 @@ public final class CylinderTable {
     /** Fills a line from rest to the greatest speed; the back pressure of a node follows from the steam of the one before. */
     private void fill(Bore bore, CylinderForm form, Superheat superheat, Line line) {
         double chestPa = PRESSURES.node(line.pressure()) * pressureMaxPa + SaturatedSteam.ATMOSPHERE_PA;
-        double volume = 1 / superheat.density(chestPa);
-        double exponent =
-                superheat.kelvins() > 0 ? IndicatorDiagram.EXPONENT_SUPERHEATED : IndicatorDiagram.EXPONENT_SATURATED;
         double kgPerM3 = 0;
         for (int s = 0; s < FT_PER_MIN.count(); s++) {
             double pistonMps = Units.mpsFromFeetPerMinute(FT_PER_MIN.node(s));
@@ -80,7 +77,7 @@ public final class CylinderTable {
             Diagram diagram = IndicatorDiagram.of(
                     form,
                     line.steps(),
-                    new IndicatorDiagram.Ends(chestPa, volume, exponent, backPa),
+                    ends(superheat, chestPa, backPa),
                     new IndicatorDiagram.Pace(bore.strokeM() / bore.boreM(), pistonMps / bore.boreM()));
             int at = index(line.pressure(), line.cutoff(), s);
             kgPerM3 = diagram.steamKgPerM3();
@@ -88,6 +85,15 @@ public final class CylinderTable {
             table[at + 1] =
                     kgPerM3 * (1 + MissingQuantity.share(CUTOFFS.node(line.cutoff()), pistonMps, superheat.kelvins()));
         }
+    }
+
+    /** Returns steam from the chest and where it goes; pressures absolute. */
+    static IndicatorDiagram.Ends ends(Superheat superheat, double chestPa, double backPa) {
+        return new IndicatorDiagram.Ends(
+                chestPa,
+                1 / superheat.density(chestPa),
+                superheat.kelvins() > 0 ? IndicatorDiagram.EXPONENT_SUPERHEATED : IndicatorDiagram.EXPONENT_SATURATED,
+                backPa);
     }
 
     /** Returns the pressure before the blast orifice above that of the smokebox. A piston sweeps its area twice a stroke's time. */

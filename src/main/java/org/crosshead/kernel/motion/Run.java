@@ -38,7 +38,8 @@ public final class Run {
     static final int FIRE = 6;
     static final int BLOWING = 7;
     static final int AUXILIARY = 8;
-    static final int ENGINE_COLUMNS = 9;
+    static final int SUPPLIES = 9;
+    static final int ENGINE_COLUMNS = 10;
 
     private static final List<LimitedBy> LIMITS = List.of(LimitedBy.values());
 
@@ -183,7 +184,8 @@ public final class Run {
                 pressurePa(sample, engine),
                 waterKg(sample, engine),
                 engineColumn(sample, engine, FIRE),
-                engineColumn(sample, engine, BLOWING) > 0);
+                engineColumn(sample, engine, BLOWING) > 0,
+                engineColumn(sample, engine, SUPPLIES));
     }
 
     public double coalTotalKg(int engine) {

@@ -82,6 +82,7 @@ final class RunRecorder {
             rows[engine + Run.TANK_USED] = state.tankUsedKg[i];
             rows[engine + Run.FIRE] = state.boilers[i].fireKg();
             rows[engine + Run.BLOWING] = state.boilers[i].blowing() ? 1 : 0;
+            rows[engine + Run.SUPPLIES] = state.boilers[i].suppliesShare();
             rows[engine + Run.AUXILIARY] = state.auxiliaryKgPerS[i];
         }
     }

@@ -311,6 +311,8 @@ final class StepMaker {
             state.tankWaterKg[i] -= fedKg;
             state.tankUsedKg[i] += fedKg;
             state.coalBurntKg[i] += firing[i].coalKgPerS() * durationS;
+            state.boilers[i] = state.boilers[i].carrying(
+                    engines.get(i).supply().share(state.tankWaterKg[i], state.coalBurntKg[i]));
         }
     }
 }

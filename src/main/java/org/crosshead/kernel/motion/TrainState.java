@@ -45,8 +45,9 @@ final class TrainState {
         taskFromS = new double[count];
         Arrays.fill(tasks, Stoking.Task.QUIET);
         for (int i = 0; i < count; i++) {
-            boilers[i] = engines.get(i).start();
-            tankWaterKg[i] = engines.get(i).supply().tankWaterKg();
+            Supply supply = engines.get(i).supply();
+            boilers[i] = engines.get(i).start().carrying(supply.share(supply.tankWaterKg(), 0));
+            tankWaterKg[i] = supply.tankWaterKg();
         }
     }
 

@@ -35,9 +35,10 @@ public interface Engine {
      * @param steamKgPerS taken by the cylinders and auxiliaries
      * @param coalKgPerS put on the fire
      * @param feedKgPerS fed into the boiler
+     * @param steaming whether the cylinders took steam, whose exhaust heats the feed where the engine is so fitted
      * @param durationS from 0 to 60
      */
-    record Work(double steamKgPerS, double coalKgPerS, double feedKgPerS, double durationS) {}
+    record Work(double steamKgPerS, double coalKgPerS, double feedKgPerS, boolean steaming, double durationS) {}
 
     /** Returns the fire and its grate. */
     Furnace furnace();
@@ -49,7 +50,10 @@ public interface Engine {
      */
     double air(double steamKgPerS, double blower, double dampers);
 
-    /** Returns the steam that brake, blower and the like take, kg/s. */
+    /** Returns the mass on the coupled wheels with this much left in tank and bunker. */
+    double adhesiveKg(EngineState state);
+
+    /** Returns the steam that brake, blower, leaks and heating take, kg/s. */
     double auxiliaryKgPerS(double blower);
 
     /** Returns the most water that can be fed at this pressure, kg/s. */

@@ -1,20 +1,68 @@
 package org.crosshead.kernel.traction;
 
 import java.util.OptionalDouble;
+import org.crosshead.kernel.cylinder.CylinderForm;
 import org.crosshead.kernel.units.Check;
 
 /**
  * The figures of a class (or engine) that the pull and the boiler need. Masses are in working order.
  *
- * @param adhesiveMassKg mass on the coupled wheels
+ * @param adhesiveMassKg mass on the coupled wheels with tank and bunker full
+ * @param adhesiveEmptyKg the same with both empty: less on a tank engine, alike on an engine with a tender
  * @param speedMaxMps greatest speed of the class
  */
 public record LocomotiveParameters(
-        Cylinders cylinders, ValveGear valveGear, Boiler boiler, double adhesiveMassKg, double speedMaxMps) {
+        Cylinders cylinders,
+        ValveGear valveGear,
+        Boiler boiler,
+        Fittings fittings,
+        double adhesiveMassKg,
+        double adhesiveEmptyKg,
+        double speedMaxMps) {
 
     public LocomotiveParameters {
         Check.within("adhesiveMassKg", adhesiveMassKg, 1_000, 400_000);
+        Check.within("adhesiveEmptyKg", adhesiveEmptyKg, 0.4 * adhesiveMassKg, adhesiveMassKg);
         Check.within("speedMaxMps", speedMaxMps, 1, 90);
+    }
+
+    /** With usual fittings, and a weight on the coupled wheels that does not change as coal and water are used. */
+    public LocomotiveParameters(
+            Cylinders cylinders, ValveGear valveGear, Boiler boiler, double adhesiveMassKg, double speedMaxMps) {
+        this(cylinders, valveGear, boiler, Fittings.USUAL, adhesiveMassKg, adhesiveMassKg, speedMaxMps);
+    }
+
+    /** Returns the same engine with another steady draught of steam, as from heating its train. */
+    public LocomotiveParameters drawing(double steadyKgPerS) {
+        return new LocomotiveParameters(
+                cylinders,
+                valveGear,
+                boiler,
+                new Fittings(fittings.feedHeatedC(), steadyKgPerS),
+                adhesiveMassKg,
+                adhesiveEmptyKg,
+                speedMaxMps);
+    }
+
+    /**
+     * What uses steam or spares it beside the cylinders.
+     *
+     * @param feedHeatedC temperature to which exhaust steam heats the feed while the engine is steaming; that of the tank without
+     *     an exhaust injector or feed heater
+     * @param steadyKgPerS steam taken all the time: leakage of the engine's condition, heating of the train
+     */
+    public record Fittings(double feedHeatedC, double steadyKgPerS) {
+
+        /** Temperature of the water in the tank, taken for all. */
+        public static final double TANK_C = 15;
+
+        /** Live-steam injectors, nothing leaks, nothing is heated. */
+        public static final Fittings USUAL = new Fittings(TANK_C, 0);
+
+        public Fittings {
+            Check.within("feedHeatedC", feedHeatedC, TANK_C, 120);
+            Check.within("steadyKgPerS", steadyKgPerS, 0, 2);
+        }
     }
 
     /**
@@ -47,12 +95,18 @@ public record LocomotiveParameters(
      *
      * @param cutoffFull cutoff in full gear, commonly 0.75
      * @param cutoffLeast least cutoff that the class is worked at, commonly 0.25
+     * @param form valve, ports, clearance and blast; the example of the family where the class's own are not known
      */
-    public record ValveGear(ValveFamily family, double cutoffFull, double cutoffLeast) {
+    public record ValveGear(ValveFamily family, double cutoffFull, double cutoffLeast, CylinderForm form) {
 
         public ValveGear {
             Check.within("cutoffFull", cutoffFull, 0.3, 0.9);
             Check.within("cutoffLeast", cutoffLeast, 0.05, cutoffFull);
+        }
+
+        /** With the valves of the family's example. */
+        public ValveGear(ValveFamily family, double cutoffFull, double cutoffLeast) {
+            this(family, cutoffFull, cutoffLeast, family.form());
         }
     }
 

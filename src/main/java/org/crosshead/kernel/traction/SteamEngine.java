@@ -5,12 +5,12 @@ import org.crosshead.kernel.boiler.ClosedBoiler;
 import org.crosshead.kernel.boiler.Furnace;
 import org.crosshead.kernel.boiler.Injectors;
 import org.crosshead.kernel.boiler.SafetyValves;
-import org.crosshead.kernel.cylinder.CylinderForm;
 import org.crosshead.kernel.cylinder.CylinderTable;
 import org.crosshead.kernel.steam.SaturatedSteam;
 import org.crosshead.kernel.steam.Superheat;
 import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
 import org.crosshead.kernel.traction.LocomotiveParameters.Cylinders;
+import org.crosshead.kernel.traction.LocomotiveParameters.Fittings;
 import org.crosshead.kernel.units.Check;
 import org.crosshead.kernel.units.Units;
 
@@ -35,10 +35,8 @@ public final class SteamEngine implements Engine {
     private static final double STEAM_SPACE_SHARE = 0.3;
     private static final double METAL_PER_WATER = 2;
     private static final double IRON_J_PER_KG_K = 480;
-    /** Enthalpy of water from the tank at 15 C. */
-    private static final double FEED_J_PER_KG = 63e3;
-
-    private static final double FEED_C = 15;
+    /** Enthalpy of water for each degree above nought, with that of the tank at 15 C 63 kJ/kg. */
+    private static final double WATER_J_PER_KG_K = 4_200;
 
     private static final double EJECTOR_KG_PER_S = 0.02;
 
@@ -62,25 +60,24 @@ public final class SteamEngine implements Engine {
     private final double pistonsM2;
 
     private final double heatMostW;
+    private final double steadyKgPerS;
 
     private SteamEngine(LocomotiveParameters parameters) {
         this.parameters = parameters;
         Boiler given = parameters.boiler();
-        double share = given.superheaterM2() / (given.superheaterM2() + given.heatingSurfaceM2());
-        steam = Superheat.of(Math.min(SUPERHEAT_MAX_K, SUPERHEAT_PER_SHARE_K * share));
+        steam = superheat(given);
         double waterVolumeM3 = given.waterFullKg()
                 * SaturatedSteam.table().waterVolume(given.pressureMaxPa() + SaturatedSteam.ATMOSPHERE_PA);
         boiler = new ClosedBoiler(
                 waterVolumeM3 * (1 + STEAM_SPACE_SHARE), METAL_PER_WATER * given.waterFullKg() * IRON_J_PER_KG_K);
         furnace = new Furnace(given.grateM2(), given.heatingSurfaceM2(), given.coalHeatJPerKg());
+        steadyKgPerS = EJECTOR_KG_PER_S + parameters.fittings().steadyKgPerS();
         heatMostW = furnace.heatW(furnace.coalMaxKgPerS());
         Cylinders cylinders = parameters.cylinders();
         pistonsM2 = cylinders.count() * Math.PI / 4 * cylinders.boreM() * cylinders.boreM();
         table = CylinderTable.of(
                 new CylinderTable.Bore(cylinders.boreM(), cylinders.strokeM()),
-                parameters.valveGear().family() == ValveFamily.SHORT_TRAVEL
-                        ? CylinderForm.SHORT_TRAVEL
-                        : CylinderForm.LONG_TRAVEL,
+                parameters.valveGear().form(),
                 steam,
                 given.pressureMaxPa());
         blastFullKgPerS = evaporationMaxKgPerS(given.pressureMaxPa());
@@ -95,6 +92,12 @@ public final class SteamEngine implements Engine {
         return new SteamEngine(parameters);
     }
 
+    /** Returns the steam of a boiler: hotter than saturated by the superheater's share of the surface, an estimate. */
+    public static Superheat superheat(Boiler boiler) {
+        double share = boiler.superheaterM2() / (boiler.superheaterM2() + boiler.heatingSurfaceM2());
+        return Superheat.of(Math.min(SUPERHEAT_MAX_K, SUPERHEAT_PER_SHARE_K * share));
+    }
+
     @Override
     public LocomotiveParameters parameters() {
         return parameters;
@@ -103,7 +106,7 @@ public final class SteamEngine implements Engine {
     @Override
     public Pull pull(EngineState state, Controls controls, double speedMps, RailState rail) {
         Check.within("speedMps", speedMps, 0, 1.5 * parameters.speedMaxMps());
-        double railN = Adhesion.coefficient(rail, speedMps) * parameters.adhesiveMassKg() * Units.GRAVITY_MPS2;
+        double railN = Adhesion.coefficient(rail, speedMps) * adhesiveKg(state) * Units.GRAVITY_MPS2;
         double chestPa = state.pressurePa() * chestShare(controls.regulator());
         double cutoff = Math.min(controls.cutoff(), parameters.valveGear().cutoffFull());
         double pistonMps = parameters.cylinders().pistonSpeedMps(speedMps);
@@ -129,11 +132,12 @@ public final class SteamEngine implements Engine {
         double air = air(steamKgPerS, firing.blower(), firing.dampers());
         double fireKg = furnace.fireAfterKg(state.fireKg(), firing.coalKgPerS(), air, durationS);
         double steamJPerKg = SaturatedSteam.table().steamEnthalpy(p);
-        double heatJ = boilerShare(p, steamJPerKg) * furnace.heatJ(state.fireKg() + coalKg - fireKg, durationS);
+        double heatJ = boilerShare(p, steamJPerKg, steamKgPerS > 0)
+                * furnace.heatJ(state.fireKg() + coalKg - fireKg, durationS);
         double takenKg = (steamKgPerS + auxiliaryKgPerS(firing.blower())) * durationS;
         double fedKg = firing.feedKgPerS() * durationS;
         ClosedBoiler.Sums sums = boiler.sums(new ClosedBoiler.Content(p, state.waterKg()))
-                .plus(fedKg - takenKg, heatJ + fedKg * FEED_J_PER_KG - takenKg * steamJPerKg);
+                .plus(fedKg - takenKg, heatJ + fedKg * feedJPerKg(steamKgPerS > 0) - takenKg * steamJPerKg);
         ClosedBoiler.Content content = boiler.content(sums, SaturatedSteam.PRESSURE_GREATEST_PA, p);
         boolean blowing = false;
         if (state.blowing() || content.pressurePa() > valves.liftPa()) {
@@ -141,7 +145,21 @@ public final class SteamEngine implements Engine {
             blowing = content.pressurePa() > valves.shutPa();
         }
         return new EngineState(
-                Math.max(0, content.pressurePa() - SaturatedSteam.ATMOSPHERE_PA), content.waterKg(), fireKg, blowing);
+                Math.max(0, content.pressurePa() - SaturatedSteam.ATMOSPHERE_PA),
+                content.waterKg(),
+                fireKg,
+                blowing,
+                state.suppliesShare());
+    }
+
+    @Override
+    public double adhesiveKg(EngineState state) {
+        double emptyKg = parameters.adhesiveEmptyKg();
+        return emptyKg + state.suppliesShare() * (parameters.adhesiveMassKg() - emptyKg);
+    }
+
+    private double feedJPerKg(boolean steaming) {
+        return WATER_J_PER_KG_K * (steaming ? parameters.fittings().feedHeatedC() : Fittings.TANK_C);
     }
 
     /** Returns what is left when the safety valves blow for a while, or until they shut. */
@@ -168,8 +186,8 @@ public final class SteamEngine implements Engine {
         double blownKg = then.massKg() + fedKg - takenKg - now.massKg();
         SaturatedSteam table = SaturatedSteam.table();
         return new HeatAccount(
-                boilerShare(p, table.steamEnthalpy(p)) * furnace.heatJ(burntKg, work.durationS()),
-                fedKg * FEED_J_PER_KG,
+                boilerShare(p, table.steamEnthalpy(p), work.steaming()) * furnace.heatJ(burntKg, work.durationS()),
+                fedKg * feedJPerKg(work.steaming()),
                 takenKg * table.steamEnthalpy(p),
                 blownKg * table.steamEnthalpy(p),
                 now.energyJ() - then.energyJ());
@@ -187,27 +205,27 @@ public final class SteamEngine implements Engine {
 
     @Override
     public double auxiliaryKgPerS(double blower) {
-        return EJECTOR_KG_PER_S + BLOWER_KG_PER_S * blower;
+        return steadyKgPerS + BLOWER_KG_PER_S * blower;
     }
 
     @Override
     public double feedMaxKgPerS(double pressurePa) {
         return injectors.isPresent()
-                ? injectors.get().mostKgPerS(pressurePa, FEED_C)
+                ? injectors.get().mostKgPerS(pressurePa, Fittings.TANK_C)
                 : FEED_SHARE_UNKNOWN * evaporationMaxKgPerS(pressurePa);
     }
 
     @Override
     public double evaporationMaxKgPerS(double pressurePa) {
-        double perKgJ = steam.enthalpy(absolute(pressurePa)) - FEED_J_PER_KG;
+        double perKgJ = steam.enthalpy(absolute(pressurePa)) - feedJPerKg(true);
         double made = heatMostW / perKgJ;
-        return Math.max(0, Math.min(made, furnace.surfaceLimitKgPerS()) - EJECTOR_KG_PER_S);
+        return Math.max(0, Math.min(made, furnace.surfaceLimitKgPerS()) - steadyKgPerS);
     }
 
     @Override
     public double coalForSteamKgPerS(double steamKgPerS, double pressurePa) {
-        double perKgJ = steam.enthalpy(absolute(pressurePa)) - FEED_J_PER_KG;
-        return furnace.coalKgPerS((steamKgPerS + EJECTOR_KG_PER_S) * perKgJ);
+        double perKgJ = steam.enthalpy(absolute(pressurePa)) - feedJPerKg(true);
+        return furnace.coalKgPerS((steamKgPerS + steadyKgPerS) * perKgJ);
     }
 
     private static double chestShare(double regulator) {
@@ -220,8 +238,9 @@ public final class SteamEngine implements Engine {
     }
 
     /** Returns which part of the fire's heat goes to the boiler's water; the rest superheats. */
-    private double boilerShare(double p, double dryJPerKg) {
-        return (dryJPerKg - FEED_J_PER_KG) / (steam.enthalpy(p) - FEED_J_PER_KG);
+    private double boilerShare(double p, double dryJPerKg, boolean steaming) {
+        double feedJPerKg = feedJPerKg(steaming);
+        return (dryJPerKg - feedJPerKg) / (steam.enthalpy(p) - feedJPerKg);
     }
 
     private static LimitedBy limit(double cylinderN, double boilerN, double railN) {

@@ -18,6 +18,19 @@ public enum ClassFigure implements FigureSpec {
     BOILER_PRESSURE(Need.PULL, new Range(50, 315), PSI, BAR),
     FULL_GEAR_CUTOFF(Need.PULL, new Range(40, 90), PER_CENT),
     LEAST_CUTOFF(Need.PULL, new Range(5, 75), PER_CENT),
+    /** How far the valve overlaps the steam edge in mid position. */
+    STEAM_LAP(Need.WHERE_KNOWN, new Range(0.3, 3), INCH, MILLIMETRE),
+    /** Opening to steam at the dead centre. */
+    VALVE_LEAD(Need.WHERE_KNOWN, new Range(0, 1), INCH, MILLIMETRE),
+    /** In full gear. */
+    VALVE_TRAVEL(Need.WHERE_KNOWN, new Range(1.5, 10), INCH, MILLIMETRE),
+    PORT_WIDTH(Need.WHERE_KNOWN, new Range(0.3, 5), INCH, MILLIMETRE),
+    /** Across the valve's motion; round a piston valve, bridges left out. */
+    PORT_LENGTH(Need.WHERE_KNOWN, new Range(4, 60), INCH, MILLIMETRE),
+    /** At one end, of the volume that the piston sweeps. */
+    CYLINDER_CLEARANCE(Need.WHERE_KNOWN, new Range(2, 30), PER_CENT),
+    /** Diameter; of a circle of equal area where it is not round. */
+    BLAST_ORIFICE(Need.WHERE_KNOWN, new Range(1, 10), INCH, MILLIMETRE),
     GRATE_AREA(Need.STEAM, new Range(4, 120), SQUARE_FOOT, SQUARE_METRE),
     /** Tubes, flues and firebox, without the superheater. */
     HEATING_SURFACE(Need.STEAM, new Range(80, 7000), SQUARE_FOOT, SQUARE_METRE),
@@ -29,8 +42,14 @@ public enum ClassFigure implements FigureSpec {
     BOILER_WATER_LEAST(Need.STEAM, new Range(50, 13_000), GALLON, KILOGRAM, POUND),
     COAL_CALORIFIC_VALUE(Need.STEAM, new Range(5_000, 15_800), BTU_PER_POUND, MEGAJOULE_PER_KILOGRAM),
     INJECTOR_DELIVERY(Need.WHERE_KNOWN, new Range(100, 10_000), GALLONS_PER_HOUR, LITRES_PER_HOUR),
+    /** By which exhaust steam warms the feed while the engine steams; 0 for live-steam injectors only. */
+    FEED_HEATING(Need.WHERE_KNOWN, new Range(0, 180), DEGREES_FAHRENHEIT, KELVIN),
+    /** Steam that glands, valves and joints let out in the engine's condition. */
+    LEAKAGE(Need.WHERE_KNOWN, new Range(0, 4_000), POUNDS_PER_HOUR, KILOGRAMS_PER_HOUR),
     /** On the coupled wheels, in working order. */
     ADHESIVE_WEIGHT(Need.ADHESION, new Range(3, 350), TON, TONNE),
+    /** On the coupled wheels, tank and bunker of the engine itself empty. */
+    ADHESIVE_WEIGHT_EMPTY(Need.WHERE_KNOWN, new Range(2, 350), TON, TONNE),
     /** In working order, without the tender. */
     ENGINE_WEIGHT(Need.MASS, new Range(4, 350), TON, TONNE),
     TENDER_WEIGHT_FULL(Need.MASS, new Range(3, 220), TON, TONNE),

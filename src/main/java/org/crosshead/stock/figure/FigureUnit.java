@@ -32,7 +32,13 @@ public enum FigureUnit {
     BTU_PER_POUND("Btu/lb", Units.jPerKgFromBtuPerLb(1)),
     MEGAJOULE_PER_KILOGRAM("MJ/kg", 1e6),
     GALLONS_PER_HOUR("gal/h", Units.kgFromGallons(1) / 3600),
-    LITRES_PER_HOUR("l/h", 1 / 3600.0);
+    LITRES_PER_HOUR("l/h", 1 / 3600.0),
+    POUNDS_PER_HOUR("lb/h", Units.kgFromLb(1) / 3600),
+    KILOGRAMS_PER_HOUR("kg/h", 1 / 3600.0),
+    /** A difference of temperature. */
+    DEGREES_FAHRENHEIT("degF", 5 / 9.0),
+    /** A difference of temperature. */
+    KELVIN("K", 1);
 
     private final String label;
     private final double siPerUnit;
@@ -47,7 +53,7 @@ public enum FigureUnit {
         return label;
     }
 
-    /** Returns the value in the kernel's unit: m, Pa, m2, kg, N, m/s, J/kg, kg/s, or a share. */
+    /** Returns the value in the kernel's unit: m, Pa, m2, kg, N, m/s, J/kg, kg/s, K, or a share. */
     public double toSi(double value) {
         return value * siPerUnit;
     }

@@ -13,6 +13,7 @@ import org.crosshead.stock.EngineMaker;
 import org.crosshead.stock.EngineRevision;
 import org.crosshead.stock.Engines;
 import org.crosshead.stock.FiguresNeeded;
+import org.crosshead.stock.IndicatorCards;
 import org.crosshead.stock.LocomotiveClassDraft.ClassNote;
 import org.crosshead.stock.LocomotiveClassDraft.NoteTopic;
 import org.crosshead.stock.LocomotiveClasses;
@@ -119,6 +120,12 @@ class LocomotiveClassController {
                             revision.content().name(),
                             words));
             model.addAttribute("steam", SteamPage.of(SteamTable.of(engine)));
+            model.addAttribute(
+                    "cards",
+                    CardsPage.of(
+                            IndicatorCards.of(known.parameters()),
+                            revision.content().name(),
+                            words));
             model.addAttribute("best", BestHandlesPage.of(BestHandles.of(engine), words));
             model.addAttribute("shortMoves", ShortMovesPage.of(ShortMoves.of(known), words));
         }

@@ -107,6 +107,7 @@ class NewTrainController {
                 "",
                 RailState.DRY.name(),
                 "",
+                "",
                 "");
     }
 

@@ -23,7 +23,8 @@ record NewTrainForm(
         String fireman,
         @NotBlank(message = NEEDED) String rail,
         String weather,
-        String dark) {
+        String dark,
+        String heated) {
 
     private static final String NEEDED = "field-needed";
 
@@ -43,5 +44,6 @@ record NewTrainForm(
         rail = text(rail);
         weather = text(weather);
         dark = text(dark);
+        heated = text(heated);
     }
 }

@@ -41,7 +41,8 @@ record NewTrainReader(ZoneId zone, TrainChoices choices, TypedFields fields) {
                 orNull(form.fireman()),
                 fields.choice(Cell.of("rail", form.rail()), RailState.class, RailState.DRY),
                 form.weather(),
-                TrainFormReader.isTicked(form.dark()));
+                TrainFormReader.isTicked(form.dark()),
+                TrainFormReader.isTicked(form.heated()));
     }
 
     private Instant departure(Cell cell, LocalDate day) {

@@ -24,6 +24,7 @@ record TrainForm(
         String rail,
         String weather,
         String dark,
+        String heated,
         String version,
         String reason,
         List<LegRow> legs,
@@ -42,6 +43,7 @@ record TrainForm(
         rail = text(rail);
         weather = text(weather);
         dark = text(dark);
+        heated = text(heated);
         version = text(version);
         reason = text(reason);
         legs = said(legs, LegRow::isSaid);
@@ -60,6 +62,7 @@ record TrainForm(
                 rail,
                 weather,
                 dark,
+                heated,
                 version,
                 reason,
                 legs,

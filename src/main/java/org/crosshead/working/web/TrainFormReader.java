@@ -70,6 +70,7 @@ final class TrainFormReader {
                 fields.choice(Cell.of("rail", form.rail()), RailState.class, RailState.DRY),
                 form.weather(),
                 isTicked(form.dark()),
+                isTicked(form.heated()),
                 legs,
                 calls,
                 engines,

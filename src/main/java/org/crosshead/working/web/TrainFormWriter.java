@@ -37,6 +37,7 @@ record TrainFormWriter(ZoneId zone, Map<String, MeasureUnit> units) {
                 content.rail().name(),
                 content.weather(),
                 box(content.dark()),
+                box(content.heated()),
                 String.valueOf(train.version()),
                 "",
                 content.legs().stream().map(this::row).toList(),

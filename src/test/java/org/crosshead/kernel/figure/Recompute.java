@@ -49,13 +49,16 @@ public final class Recompute {
         assertThat(used).as("symbols of step %s", step.name()).containsExactlyInAnyOrderElementsOf(symbols.keySet());
     }
 
-    /** A balance read from the run may end near nothing: there the rounding of its inputs is allowed for. */
+    /**
+     * A balance read from the run may end near nothing, and over half a second a boiler's stored heat is the small difference of two
+     * numbers of 10 GJ: there as much of the largest input is allowed for as otherwise of the result.
+     */
     private static double rounding(Step step) {
         double largest = step.inputs().stream()
                 .mapToDouble(input -> Math.abs(input.value()))
                 .max()
                 .orElse(0);
-        return step.kind() == StepKind.RUN ? 1e-12 * largest : Double.MIN_VALUE;
+        return step.kind() == StepKind.RUN ? RELATIVE * largest : Double.MIN_VALUE;
     }
 
     private static void checkChain(Step step, Map<String, Step> earlier) {

@@ -57,6 +57,11 @@ record SteadyEngine(double forceN) implements Engine {
     }
 
     @Override
+    public double adhesiveKg(EngineState state) {
+        return parameters().adhesiveMassKg();
+    }
+
+    @Override
     public double auxiliaryKgPerS(double blower) {
         return 0;
     }

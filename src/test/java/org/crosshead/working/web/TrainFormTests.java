@@ -119,6 +119,7 @@ class TrainFormTests extends TrainPagesSetting {
         fields.put("rail", form.rail());
         fields.put("weather", form.weather());
         fields.put("dark", form.dark());
+        fields.put("heated", form.heated());
         fields.put("version", form.version());
         fields.put("reason", "checked");
         rows(fields, "legs", form.legs());
