@@ -40,7 +40,7 @@ class StockMessagesTests {
     private static final List<Pattern> REFUSALS = Stream.of(
                     "refused\\([^,;]+, \"([a-z-]+)\"",
                     "add\\(figure, \"([a-z-]+)\"",
-                    "(?:notAbove|atMost|atLeast)\\(\\s*known,\\s[^\";]+, \"([a-z-]+)\"",
+                    "(?:notAbove|atMost|atLeast)\\(\\s*known,\\s[^\";]+,\\s+\"([a-z-]+)\"",
                     "within\\([^\";]+, \"([a-z-]+)\"",
                     "problem\\([^,;]+, \"([a-z-]+)\"",
                     "\"stock\\.refused\\.([a-z-]+)\"")
