@@ -18,6 +18,7 @@ import org.crosshead.route.TrainKind;
 import org.crosshead.stock.BrakeKind;
 import org.crosshead.stock.ClassRevision;
 import org.crosshead.stock.EngineFigures;
+import org.crosshead.stock.EngineMaker;
 import org.crosshead.stock.FormationDraft;
 import org.crosshead.stock.FormationFigures;
 import org.crosshead.stock.LocomotiveClasses;
@@ -40,11 +41,13 @@ public class GreatestLoads {
     private final Routes routes;
     private final LocomotiveClasses classes;
     private final VehicleKinds kinds;
+    private final EngineMaker maker;
 
-    GreatestLoads(Routes routes, LocomotiveClasses classes, VehicleKinds kinds) {
+    GreatestLoads(Routes routes, LocomotiveClasses classes, VehicleKinds kinds, EngineMaker maker) {
         this.routes = routes;
         this.classes = classes;
         this.kinds = kinds;
+        this.maker = maker;
     }
 
     /**
@@ -61,8 +64,7 @@ public class GreatestLoads {
                 : Optional.of(answer(asked, path(asked, route.get()), ofClass.get(), kind.get()));
     }
 
-    private static LoadAnswer answer(
-            LoadQuestion asked, PathGeometry path, ClassRevision ofClass, VehicleKindRevision kind) {
+    private LoadAnswer answer(LoadQuestion asked, PathGeometry path, ClassRevision ofClass, VehicleKindRevision kind) {
         List<Lack> lacks = new ArrayList<>();
         EngineFigures engine = StockModel.engine(ofClass, null);
         if (engine instanceof EngineFigures.Missing missing) {
@@ -78,7 +80,8 @@ public class GreatestLoads {
         if (engine instanceof EngineFigures.Resolved known
                 && one instanceof FormationFigures.Resolved load
                 && lacks.isEmpty()) {
-            Hauled hauled = new Hauled(known, load.vehicles().get(0));
+            Hauled hauled = new Hauled(
+                    known, maker.of(known.parameters()), load.vehicles().get(0));
             double speedMaxMps = Math.min(known.parameters().speedMaxMps(), speedMaxMps(kind));
             RoadLoads loads = new RoadLoads(path, hauled, asked, speedMaxMps);
             return new LoadAnswer.Known(sections(path, loads), loads.runs());

@@ -4,7 +4,6 @@ import java.util.Collections;
 import java.util.List;
 import org.crosshead.kernel.resistance.TrainBody;
 import org.crosshead.kernel.traction.Engine;
-import org.crosshead.kernel.traction.SteamEngine;
 import org.crosshead.kernel.units.Units;
 import org.crosshead.stock.EngineFigures;
 import org.crosshead.stock.FormationFigures;
@@ -19,9 +18,9 @@ final class Hauled {
     private final Engine engine;
     private final Vehicle vehicle;
 
-    Hauled(EngineFigures.Resolved figures, Vehicle vehicle) {
+    Hauled(EngineFigures.Resolved figures, Engine engine, Vehicle vehicle) {
         this.figures = figures;
-        this.engine = SteamEngine.of(figures.parameters());
+        this.engine = engine;
         this.vehicle = vehicle;
     }
 

@@ -16,6 +16,7 @@ import org.crosshead.platform.CurrentActor;
 import org.crosshead.route.MeasureUnit;
 import org.crosshead.route.RouteSummary;
 import org.crosshead.route.Routes;
+import org.crosshead.stock.EngineMaker;
 import org.crosshead.working.Train;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -28,9 +29,11 @@ public class BriefingBuilder {
     private final Routes routes;
     private final CurrentActor actor;
     private final Clock clock;
+    private final EngineMaker maker;
 
-    BriefingBuilder(InputsReader reader, Routes routes, CurrentActor actor, Clock clock) {
+    BriefingBuilder(InputsReader reader, Routes routes, EngineMaker maker, CurrentActor actor, Clock clock) {
         this.reader = reader;
+        this.maker = maker;
         this.routes = routes;
         this.actor = actor;
         this.clock = clock;
@@ -58,7 +61,7 @@ public class BriefingBuilder {
         if (!inputs.missing().isEmpty()) {
             return document(inputs, papers, roads.make(null, null), null);
         }
-        TrainModel model = new TrainModel(inputs);
+        TrainModel model = new TrainModel(inputs, maker);
         RunOutcome timed = Forecast.timed(model.request(), new RuleDriver(), new RuleFireman());
         RunOutcome outcome = timed instanceof RunOutcome.Stalls
                 ? Forecast.unhurried(model.request(), new RuleDriver(), new RuleFireman())

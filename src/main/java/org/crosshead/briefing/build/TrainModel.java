@@ -30,12 +30,12 @@ import org.crosshead.kernel.traction.EngineState;
 import org.crosshead.kernel.traction.LocomotiveParameters;
 import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
 import org.crosshead.kernel.traction.RailState;
-import org.crosshead.kernel.traction.SteamEngine;
 import org.crosshead.kernel.units.Units;
 import org.crosshead.route.FeatureKind;
 import org.crosshead.route.PathFeature;
 import org.crosshead.route.TrainKind;
 import org.crosshead.stock.EngineFigures;
+import org.crosshead.stock.EngineMaker;
 import org.crosshead.stock.FormationFigures;
 import org.crosshead.stock.ResistanceRule;
 import org.crosshead.stock.StockModel;
@@ -61,13 +61,13 @@ final class TrainModel {
     private final ContinuousBrake brake;
     private final RunRequest request;
 
-    TrainModel(TrainInputs inputs) {
+    TrainModel(TrainInputs inputs, EngineMaker maker) {
         this.inputs = inputs;
         consist = inputs.consist() == null ? null : inputs.consist().figures();
         List<EngineFigures.Resolved> whole = new ArrayList<>();
         for (EngineAtTrain engine : inputs.engines()) {
             EngineFigures.Resolved figures = resolved(engine);
-            engines.add(SteamEngine.of(engines.isEmpty() ? heating(figures.parameters()) : figures.parameters()));
+            engines.add(maker.of(engines.isEmpty() ? heating(figures.parameters()) : figures.parameters()));
             if (isWhole(engine.turn())) {
                 whole.add(figures);
             }
