@@ -1,6 +1,7 @@
 package org.crosshead.stock;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.crosshead.kernel.resistance.ResistanceFamily;
 import org.crosshead.kernel.resistance.RunningResistance;
@@ -63,5 +64,6 @@ public sealed interface FormationFigures {
             OptionalInt axles,
             BrakeKind brake,
             double blockForceN,
+            OptionalDouble handBlockForceN,
             boolean braked) {}
 }

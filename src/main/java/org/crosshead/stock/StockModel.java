@@ -219,6 +219,7 @@ public final class StockModel {
                 si.whole(VehicleFigure.AXLES),
                 kind.brake(),
                 TrainPipe.POWER_BRAKES.contains(kind.brake()) ? si.of(VehicleFigure.BRAKE_BLOCK_FORCE) : 0,
+                si.ifKnown(VehicleFigure.HAND_BRAKE_FORCE),
                 reached && item.brakeWorking());
     }
 

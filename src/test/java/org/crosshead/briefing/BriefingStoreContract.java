@@ -14,6 +14,7 @@ import org.crosshead.briefing.document.Inputs;
 import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Road;
 import org.crosshead.briefing.document.Since;
+import org.crosshead.briefing.document.Standing;
 import org.crosshead.briefing.document.Term;
 import org.crosshead.kernel.figure.Figure;
 import org.crosshead.kernel.figure.Input;
@@ -130,8 +131,8 @@ abstract class BriefingStoreContract {
                 List.of(),
                 Map.of("k", Figure.of(List.of(step))),
                 new Inputs(draft, Map.of("route:R", 7L), List.of(), Map.of("p", 1.1)),
-                new Since(
-                        1, List.of(new Since.Change("booked", null, Phrase.of("change.text", Term.text("A")), null))));
+                new Since(1, List.of(new Since.Change("booked", null, Phrase.of("change.text", Term.text("A")), null))),
+                new Standing(List.of(), 3));
     }
 
     private static BriefingStore.Issue issue(int number) {
@@ -190,6 +191,7 @@ abstract class BriefingStoreContract {
                 .params(now.substring(0, since).replace("\"heated\":false,", "") + "}", id)
                 .update();
         assertThat(store.find(id).orElseThrow().document().since()).isNull();
+        assertThat(store.find(id).orElseThrow().document().standing()).isNull();
     }
 
     @Test

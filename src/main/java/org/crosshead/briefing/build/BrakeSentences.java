@@ -9,7 +9,6 @@ import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Term;
 import org.crosshead.kernel.braking.BrakeForce;
 import org.crosshead.kernel.braking.Braking;
-import org.crosshead.kernel.braking.CastIronBlocks;
 import org.crosshead.kernel.braking.HeldSpeed;
 import org.crosshead.kernel.braking.StoppingDistance;
 import org.crosshead.kernel.figure.Figure;
@@ -17,7 +16,6 @@ import org.crosshead.kernel.figure.Input;
 import org.crosshead.kernel.figure.Step;
 import org.crosshead.kernel.figure.StepKind;
 import org.crosshead.kernel.motion.Run;
-import org.crosshead.kernel.standing.Holding;
 import org.crosshead.kernel.track.GradientProfile;
 import org.crosshead.kernel.track.SpeedLimits;
 import org.crosshead.kernel.units.Units;
@@ -25,7 +23,6 @@ import org.crosshead.route.FeatureKind;
 import org.crosshead.route.LengthUnit;
 import org.crosshead.route.PathFeature;
 import org.crosshead.route.PathGradient;
-import org.crosshead.stock.EngineFigures;
 
 /** Says where the brake does not do what one would take for granted: on a long fall, behind a distant signal, standing on a gradient. */
 final class BrakeSentences {
@@ -151,7 +148,8 @@ final class BrakeSentences {
         return worst == null ? Optional.empty() : Optional.of(phrase(worst, count));
     }
 
-    private static boolean isDistant(PathFeature signal) {
+    /** Returns whether a train passes this signal at caution rather than stop at it. */
+    static boolean isDistant(PathFeature signal) {
         return signal.feature().detail().toLowerCase(Locale.ROOT).contains(DISTANT);
     }
 
@@ -201,25 +199,14 @@ final class BrakeSentences {
     }
 
     private Optional<Phrase> holding() {
-        EngineFigures.Resolved engine = workings.inputs().engines().get(0).figures();
-        if (engine == null) {
-            return Optional.empty();
-        }
-        EngineFigures.EngineBrake own = engine.brake();
-        CastIronBlocks blocks = new CastIronBlocks(
-                own.engineBlockForceN() + own.tenderBlockForceN(),
-                CastIronBlocks.WET_OR_HOT,
-                CastIronBlocks.RAIL_SHARE * engine.massKg() * Units.GRAVITY_MPS2);
-        double holdN = blocks.forceN(0);
-        double massKg = workings.model().body().massKg();
+        HoldingForces holding = new HoldingForces(workings);
         double worstM = Double.NaN;
         double worstN = 0;
         for (double atM = 0; atM <= workings.inputs().path().lengthM(); atM += STEP_M) {
-            double slope = profile.meanGradient(atM, workings.model().body().lengthM());
-            Holding.Balance balance = Holding.balance(massKg, slope, holdN, Holding.SAFETY);
-            if (!balance.holds() && balance.neededN() > worstN) {
+            double neededN = holding.neededN(atM);
+            if (!holding.engineHolds(atM) && neededN > worstN) {
                 worstM = atM;
-                worstN = balance.neededN();
+                worstN = neededN;
             }
         }
         return Double.isNaN(worstM)
@@ -227,57 +214,7 @@ final class BrakeSentences {
                 : Optional.of(Phrase.of(
                         "today.engine-brake-alone",
                         workings.place(worstM),
-                        force("today.hold-needed", holdNeeded(worstM, massKg)),
-                        force("today.hold-engine", engineHold(own, engine, holdN))));
-    }
-
-    private Step holdNeeded(double atM, double massKg) {
-        double slope = Math.abs(Units.sineOfGradient(
-                profile.meanGradient(atM, workings.model().body().lengthM())));
-        return new Step(
-                StepKind.FORMULA,
-                "holding.needed",
-                "mass * g * slope * safety",
-                List.of(
-                        new Input("mass", massKg, "kg", "formation:mass"),
-                        new Input("g", Units.GRAVITY_MPS2, "m/s2", "UNITS"),
-                        new Input("slope", slope, "", "route:gradient"),
-                        new Input("safety", Holding.SAFETY, "", "own:holding-safety")),
-                massKg * Units.GRAVITY_MPS2 * slope * Holding.SAFETY,
-                "N",
-                "BALANCE");
-    }
-
-    private static Step engineHold(EngineFigures.EngineBrake own, EngineFigures.Resolved engine, double holdN) {
-        return new Step(
-                StepKind.FORMULA,
-                "holding.engine",
-                "min(rail * mass * g, wet * friction * blocks)",
-                List.of(
-                        new Input("rail", CastIronBlocks.RAIL_SHARE, "", "own:rail-share"),
-                        new Input("mass", engine.massKg(), "kg", "class:mass"),
-                        new Input("g", Units.GRAVITY_MPS2, "m/s2", "UNITS"),
-                        new Input("wet", CastIronBlocks.WET_OR_HOT, "", "own:wet-blocks"),
-                        new Input("friction", CastIronBlocks.friction(0), "", "F1"),
-                        new Input(
-                                "blocks", own.engineBlockForceN() + own.tenderBlockForceN(), "N", "class:brake-force")),
-                holdN,
-                "N",
-                "BALANCE");
-    }
-
-    private Term force(String key, Step step) {
-        double tonN = Units.newtonsFromLongTonsForce(1);
-        Step tons = new Step(
-                StepKind.FORMULA,
-                "holding.tons",
-                "force / ton",
-                List.of(
-                        new Input("force", step.result(), "N", "step:" + step.name()),
-                        new Input("ton", tonN, "N", "UNITS")),
-                step.result() / tonN,
-                "tonf",
-                "UNITS");
-        return workings.book().put(key, Figure.of(List.of(step, tons)));
+                        holding.force("today.hold-needed", holding.neededStep(worstM)),
+                        holding.force("today.hold-engine", holding.engineStep())));
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import org.crosshead.briefing.Policy;
 import org.crosshead.briefing.document.BrakingRow;
 import org.crosshead.briefing.document.Phrase;
+import org.crosshead.briefing.document.Place;
 import org.crosshead.briefing.document.Term;
 import org.crosshead.kernel.braking.Application;
 import org.crosshead.kernel.braking.Braking;
@@ -20,6 +21,7 @@ import org.crosshead.kernel.track.SpeedLimits;
 import org.crosshead.kernel.units.Units;
 import org.crosshead.route.PathLimit;
 import org.crosshead.route.SpeedUnit;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Makes a braking point for every stop and every reduction of speed. The distance counts from the greatest speed allowed before it,
@@ -43,8 +45,8 @@ final class BrakingMaker {
         this.margin = workings.inputs().policyValue(Policy.BRAKING_MARGIN);
     }
 
-    /** A place where the train must be slower. */
-    private record Target(String kind, double atM, double toMps, Phrase words) {}
+    /** A place where the train must be slower; a stop ends nowhere. */
+    private record Target(String kind, double atM, double toMps, Phrase words, double endsM) {}
 
     List<BrakingRow> rows() {
         List<Target> targets = new ArrayList<>(stops());
@@ -54,7 +56,8 @@ final class BrakingMaker {
         for (Target target : targets) {
             Approach approach = approachTo(target);
             if (approach.fromMps() > target.toMps() + LESS_MPS) {
-                rows.add(row(target, approach, rows.size() + 1));
+                BrakingRow before = rows.isEmpty() ? null : rows.get(rows.size() - 1);
+                rows.add(row(target, approach, before));
             }
         }
         return rows;
@@ -66,8 +69,8 @@ final class BrakingMaker {
         for (int i = 1; i < calls.size(); i++) {
             if (calls.get(i).stops()) {
                 String name = workings.inputs().content().calls().get(i).place();
-                targets.add(
-                        new Target("stop", calls.get(i).positionM(), 0, Phrase.of("braking.stop", Term.text(name))));
+                targets.add(new Target(
+                        "stop", calls.get(i).positionM(), 0, Phrase.of("braking.stop", Term.text(name)), Double.NaN));
             }
         }
         return targets;
@@ -92,7 +95,8 @@ final class BrakingMaker {
                         kind,
                         limit.fromM(),
                         limit.limitMps(),
-                        Phrase.of("braking." + kind, speed, Term.text(limit.number()))));
+                        Phrase.of("braking." + kind, speed, Term.text(limit.number())),
+                        limit.toM()));
             }
         }
         return targets;
@@ -137,7 +141,8 @@ final class BrakingMaker {
                 approach(target.atM()), Math.min(forecastMps, workings.model().speedMaxMps()));
     }
 
-    private BrakingRow row(Target target, Approach approach, int number) {
+    private BrakingRow row(Target target, Approach approach, @Nullable BrakingRow before) {
+        int number = before == null ? 1 : before.number() + 1;
         String key = "b" + number + ".";
         double fromMps = approach.fromMps();
         List<Phrase> warnings = new ArrayList<>();
@@ -150,6 +155,9 @@ final class BrakingMaker {
             warnings.add(Phrase.of("braking.warning.begins-before-path"));
         }
         double brakeAtM = Math.max(0, target.atM() - wantedM);
+        if (before != null) {
+            new BrakingNeighbours(workings).warnings(before, brakeAtM, key).forEach(warnings::add);
+        }
         return new BrakingRow(
                 number,
                 target.kind(),
@@ -160,7 +168,18 @@ final class BrakingMaker {
                 workings.book().put(key + "speed", speedFigure(approach, target.atM())),
                 term(key + "service", service, fromMps, true),
                 term(key + "emergency", emergency, fromMps, false),
-                warnings);
+                warnings,
+                openAgain(target),
+                new BrakingCurves(workings.model()).from(brakeAtM, fromMps, target.toMps()));
+    }
+
+    /** Where the tail has cleared a reduction, if more is allowed from there on. */
+    private @Nullable Place openAgain(Target target) {
+        double clearM = target.endsM() + workings.model().body().lengthM();
+        boolean onPath = clearM < workings.inputs().path().lengthM();
+        return onPath && limits.limitAt(target.endsM() + 1) > target.toMps() + LESS_MPS
+                ? workings.placeAt(clearM)
+                : null;
     }
 
     private Term term(String key, Distance distance, double fromMps, boolean withMargin) {

@@ -8,6 +8,7 @@ import org.crosshead.briefing.Policy;
 import org.crosshead.briefing.document.BrakingRow;
 import org.crosshead.briefing.document.BriefingDocument;
 import org.crosshead.briefing.document.Road;
+import org.crosshead.briefing.document.Standing;
 import org.crosshead.kernel.handling.RuleDriver;
 import org.crosshead.kernel.handling.RuleFireman;
 import org.crosshead.kernel.motion.Forecast;
@@ -78,6 +79,7 @@ public class BriefingBuilder {
         SummaryMaker summary = workings == null ? null : new SummaryMaker(workings, road);
         List<BrakingRow> braking = workings == null ? List.of() : new BrakingMaker(workings).rows();
         TimesMaker times = workings == null ? null : new TimesMaker(workings);
+        Standing standing = workings == null ? null : new StandingMaker(workings).made();
         return new BriefingDocument(
                 BriefingDocument.SCHEMA,
                 papers.heading(),
@@ -97,7 +99,8 @@ public class BriefingBuilder {
                 papers.sources(),
                 workings == null ? Map.of() : workings.book().figures(),
                 papers.inputs(),
-                null);
+                null,
+                standing);
     }
 
     private Map<String, MeasureUnit> units() {

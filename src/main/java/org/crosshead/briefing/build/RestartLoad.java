@@ -1,6 +1,8 @@
 package org.crosshead.briefing.build;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.crosshead.briefing.document.KeyFigure;
 import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Term;
@@ -13,6 +15,7 @@ import org.crosshead.kernel.resistance.StartingResistance;
 import org.crosshead.kernel.resistance.TrainBody;
 import org.crosshead.kernel.track.Curves.CurveDrag;
 import org.crosshead.kernel.track.Track;
+import org.crosshead.kernel.traction.RailState;
 import org.crosshead.kernel.units.Units;
 import org.crosshead.stock.FormationFigures;
 import org.crosshead.stock.ResistanceRule;
@@ -27,6 +30,7 @@ final class RestartLoad {
     private final double startingEngineN;
     private final double engineKg;
     private final double startingPerKgN;
+    private final Map<RailState, Double> pulls = new EnumMap<>(RailState.class);
 
     RestartLoad(Workings workings) {
         this.workings = workings;
@@ -98,9 +102,22 @@ final class RestartLoad {
     private Place place(Track track, CurveDrag drag, double lengthM, double atM) {
         return new Place(
                 atM,
-                workings.model().startingPullN(workings.model().request().road().railAt(atM)),
+                pullN(workings.model().request().road().railAt(atM)),
                 Math.max(0, track.gradients().meanGradient(atM, lengthM)),
                 drag.mean(atM, lengthM));
+    }
+
+    /** The mean pull of the engines that work the whole path: a start that takes setting back for the cranks counts. */
+    private double pullN(RailState rail) {
+        return pulls.computeIfAbsent(rail, state -> {
+            double sumN = 0;
+            for (int i = 0; i < workings.model().engines().size(); i++) {
+                if (TrainModel.isWhole(workings.inputs().engines().get(i).turn())) {
+                    sumN += new StartingPull(workings.model().engine(i)).meanN(state);
+                }
+            }
+            return sumN;
+        });
     }
 
     private double loadKg(Place place) {

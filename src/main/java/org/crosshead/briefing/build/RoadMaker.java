@@ -6,12 +6,8 @@ import java.util.Locale;
 import java.util.Map;
 import org.crosshead.briefing.document.Road;
 import org.crosshead.kernel.motion.Run;
-import org.crosshead.kernel.resistance.CurveResistance;
 import org.crosshead.kernel.standing.Restart;
-import org.crosshead.kernel.track.Curves.CurveDrag;
-import org.crosshead.kernel.track.Track;
 import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
-import org.crosshead.kernel.traction.RailState;
 import org.crosshead.kernel.units.Units;
 import org.crosshead.route.FeatureKind;
 import org.crosshead.route.LengthUnit;
@@ -124,20 +120,10 @@ final class RoadMaker {
     }
 
     private List<Road.Band> bands(TrainModel model) {
-        Track track = model.request().road().track();
-        RailState rail = inputs.content().rail();
-        double pullN = model.startingPullN(rail);
-        double sandedN = model.startingPullN(RailState.SANDED);
-        CurveDrag drag = track.curves().drag(CurveResistance::perMassN);
+        StandingPlaces places = new StandingPlaces(model, inputs.content().kind());
         List<Road.Band> bands = new ArrayList<>();
         for (double atM = 0; atM < path.lengthM(); atM += BAND_STEP_M) {
-            double gradient = track.gradients().meanGradient(atM, model.body().lengthM());
-            double curve = drag.mean(atM, model.body().lengthM());
-            RailState here = model.request().road().railAt(atM);
-            double pullHereN = here == rail ? pullN : model.startingPullN(here);
-            String kind = kind(
-                    Restart.under(model.body(), gradient, curve, pullHereN).starts(),
-                    Restart.under(model.body(), gradient, curve, sandedN).starts());
+            String kind = kind(places.at(atM).way());
             double toM = Math.min(path.lengthM(), atM + BAND_STEP_M);
             int last = bands.size() - 1;
             if (last >= 0 && bands.get(last).kind().equals(kind)) {
@@ -149,11 +135,13 @@ final class RoadMaker {
         return bands;
     }
 
-    private static String kind(boolean starts, boolean startsWithSand) {
-        if (starts) {
-            return "STARTS";
-        }
-        return startsWithSand ? "STARTS_WITH_SAND" : "DOES_NOT_START";
+    static String kind(Restart.Way way) {
+        return switch (way) {
+            case STARTS -> "STARTS";
+            case SETS_BACK -> "STARTS_SET_BACK";
+            case WITH_SAND -> "STARTS_WITH_SAND";
+            case DOES_NOT_START -> "DOES_NOT_START";
+        };
     }
 
     private static Road.Forecast empty() {

@@ -22,6 +22,10 @@ import org.crosshead.stock.FormationFigures;
 /** Makes what stands first: the sentences that matter most today, and four figures. */
 final class SummaryMaker {
 
+    /** Kinds of standing, the worst last. */
+    private static final List<String> WORSE =
+            List.of("STARTS", "STARTS_SET_BACK", "STARTS_WITH_SAND", "DOES_NOT_START");
+
     private static final double BANK = 1.0 / 200;
     private static final double PERCENT = 100;
 
@@ -114,13 +118,16 @@ final class SummaryMaker {
         }
         Road.Band longest = poor.get(0);
         for (Road.Band band : poor) {
-            boolean worse =
-                    band.kind().equals("DOES_NOT_START") && !longest.kind().equals("DOES_NOT_START");
+            boolean worse = WORSE.indexOf(band.kind()) > WORSE.indexOf(longest.kind());
             boolean longer = band.toM() - band.fromM() > longest.toM() - longest.fromM()
                     && band.kind().equals(longest.kind());
             longest = worse || longer ? band : longest;
         }
-        String kind = longest.kind().equals("DOES_NOT_START") ? "today.does-not-start" : "today.starts-with-sand";
+        String kind = switch (longest.kind()) {
+            case "DOES_NOT_START" -> "today.does-not-start";
+            case "STARTS_WITH_SAND" -> "today.starts-with-sand";
+            default -> "today.starts-set-back";
+        };
         return Phrase.of(kind, workings.place(longest.fromM()), workings.place(longest.toM()));
     }
 

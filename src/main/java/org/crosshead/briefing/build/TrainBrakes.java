@@ -50,7 +50,18 @@ final class TrainBrakes {
                 new CastIronBlocks(blockN, CastIronBlocks.WET_OR_HOT, railN));
     }
 
-    private static double railShare(RailState rail, List<RailStretch> poorRail) {
+    /** Returns the same brake on a rail that holds another share of the weight on braked wheels. */
+    static ContinuousBrake onRail(ContinuousBrake brake, double fromShare, double toShare) {
+        CastIronBlocks blocks = brake.blocks();
+        return new ContinuousBrake(
+                brake.means(),
+                brake.timing(),
+                brake.lengthM(),
+                new CastIronBlocks(
+                        blocks.blockForceN(), blocks.frictionShare(), blocks.railForceN() * toShare / fromShare));
+    }
+
+    static double railShare(RailState rail, List<RailStretch> poorRail) {
         double worst = Math.min(CastIronBlocks.RAIL_SHARE, Adhesion.coefficient(rail, 0));
         for (RailStretch stretch : poorRail) {
             worst = Math.min(worst, Adhesion.coefficient(stretch.state(), 0));

@@ -136,7 +136,15 @@ final class TrainModel {
         return engines.get(index);
     }
 
+    ContinuousBrake brake() {
+        return brake;
+    }
+
     Application service() {
+        return service(brake);
+    }
+
+    private Application service(ContinuousBrake brake) {
         double share = inputs.policyValue(Policy.SERVICE_SHARE) / ServiceBrakes.SERVICE_SHARE;
         CastIronBlocks blocks = brake.blocks();
         ContinuousBrake shared = new ContinuousBrake(
@@ -145,6 +153,13 @@ final class TrainModel {
                 brake.lengthM(),
                 new CastIronBlocks(share * blocks.blockForceN(), blocks.frictionShare(), blocks.railForceN()));
         return ServiceBrakes.service(shared, inputs.policyValue(Policy.REACTION_TIME));
+    }
+
+    /** Returns the applications on a rail that holds this share of the weight on braked wheels: service, then emergency. */
+    List<Application> onRail(double share) {
+        ContinuousBrake there =
+                TrainBrakes.onRail(brake, TrainBrakes.railShare(inputs.content().rail(), poorRail()), share);
+        return List.of(service(there), ServiceBrakes.emergency(there, inputs.policyValue(Policy.REACTION_TIME)));
     }
 
     Application emergency() {
@@ -194,17 +209,6 @@ final class TrainModel {
     /** Returns when the run begins: booked departure of the first call. */
     Instant startsAt() {
         return Objects.requireNonNull(inputs.content().calls().get(0).departure());
-    }
-
-    /** Returns the pull at rest of all engines that work the whole path, in full gear, boiler at nine tenths of its pressure. */
-    double startingPullN(RailState rail) {
-        double sum = 0;
-        for (int i = 0; i < engines.size(); i++) {
-            if (isWhole(inputs.engines().get(i).turn())) {
-                sum += StartingPull.ofN(engines.get(i), rail);
-            }
-        }
-        return sum;
     }
 
     private static EngineFigures.Resolved resolved(EngineAtTrain engine) {

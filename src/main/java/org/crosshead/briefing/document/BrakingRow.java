@@ -1,6 +1,7 @@
 package org.crosshead.briefing.document;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One braking point.
@@ -13,6 +14,8 @@ import java.util.List;
  * @param serviceDistance from brakeAt to the target
  * @param emergencyDistance from the same speed with everything applied, no margin
  * @param warnings what is not as it should be; may be empty
+ * @param openAgain where the tail has cleared the reduction and more is allowed; null for a stop and where no more is allowed
+ * @param curves how it goes from brakeAt on; null in documents of schema 2
  */
 public record BrakingRow(
         int number,
@@ -24,9 +27,12 @@ public record BrakingRow(
         Term speed,
         Term serviceDistance,
         Term emergencyDistance,
-        List<Phrase> warnings) {
+        List<Phrase> warnings,
+        @Nullable Place openAgain,
+        @Nullable List<BrakingCurve> curves) {
 
     public BrakingRow {
         warnings = List.copyOf(warnings);
+        curves = curves == null ? null : List.copyOf(curves);
     }
 }

@@ -12,13 +12,14 @@ import org.jspecify.annotations.Nullable;
 /**
  * A briefing as it is stored: all its inputs and figures, frozen when issued.
  *
- * @param schema version of this structure, now 2; 1 lacks {@code since}
+ * @param schema version of this structure, now 3; 1 lacks {@code since}, 1 and 2 lack {@code standing}
  * @param madeFrom records and their revisions
  * @param missing what keeps it from being complete; empty when complete
  * @param today the sentences that matter today, those that matter most first
  * @param figures every figure shown, by key
  * @param inputs what is needed to compute it again, as stored by the builder
  * @param since what is different from the issue that was in force when it was made; null for the first
+ * @param standing holding and starting again; null where nothing could be computed
  */
 public record BriefingDocument(
         int schema,
@@ -39,9 +40,10 @@ public record BriefingDocument(
         List<SourceRow> sources,
         Map<String, Figure> figures,
         Inputs inputs,
-        @Nullable Since since) {
+        @Nullable Since since,
+        @Nullable Standing standing) {
 
-    public static final int SCHEMA = 2;
+    public static final int SCHEMA = 3;
 
     /** Kinds of sentences of the day that name a danger: with one of them a briefing is issued only with a reason. */
     private static final Set<String> DANGERS = Set.of(
@@ -120,6 +122,7 @@ public record BriefingDocument(
                 sources,
                 figures,
                 inputs,
-                difference);
+                difference,
+                standing);
     }
 }

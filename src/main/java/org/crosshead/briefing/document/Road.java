@@ -55,7 +55,7 @@ public record Road(
             boolean day,
             boolean night) {}
 
-    /** If stopped here: STARTS, STARTS_WITH_SAND, NEEDS_ASSISTANCE or DOES_NOT_START. */
+    /** If stopped here: STARTS, STARTS_SET_BACK, STARTS_WITH_SAND, NEEDS_ASSISTANCE or DOES_NOT_START. */
     public record Band(double fromM, double toM, String kind) {}
 
     /** The run, sampled; all lists of one length. */

@@ -101,6 +101,11 @@ public final class BriefingWords {
         return orElse(code, null, code);
     }
 
+    /** Returns the words of a code with something put in. */
+    String say(String code, Object... arguments) {
+        return orElse(code, arguments, code);
+    }
+
     /** Returns a number with its unit as a crew reads it. */
     public String number(double value, String unit) {
         return switch (unit) {
@@ -112,7 +117,7 @@ public final class BriefingWords {
             case "s moved" -> moved(value);
             case "%" -> decimal(value, 0) + "\u00a0%";
             case "" -> decimal(value, 0);
-            case "tons of pull" -> decimal(value, 1) + "\u00a0" + unit;
+            case "tons of pull", "tonf" -> decimal(value, 1) + "\u00a0" + unit;
             default -> decimal(value, 0) + "\u00a0" + unit;
         };
     }
@@ -193,7 +198,7 @@ public final class BriefingWords {
     /** Returns the anchor of the row or block in which a figure is shown. */
     public String shownAt(String key) {
         String first = key.split("\\.", 2)[0];
-        if (first.matches("[hbt]\\d+")) {
+        if (first.matches("[hbtw]\\d+")) {
             return first;
         }
         if (first.matches("s\\d+")) {

@@ -40,8 +40,9 @@ class Drawings {
      * The frozen parts of a page.
      *
      * @param workings HTML of the section that says why
+     * @param braking SVG for each braking point that has curves, by its number
      */
-    record Frozen(List<Panel> panels, String workings) {}
+    record Frozen(List<Panel> panels, String workings, Map<Integer, String> braking) {}
 
     /**
      * One panel of the strip.
@@ -53,7 +54,12 @@ class Drawings {
     record Panel(double fromM, double toM, String wide, String narrow, String words) {}
 
     synchronized Frozen of(long id, BriefingDocument document, BriefingWords words) {
-        return drawn.computeIfAbsent(id, unused -> new Frozen(draw(document, words), workings(document, words)));
+        return drawn.computeIfAbsent(
+                id,
+                unused -> new Frozen(
+                        draw(document, words),
+                        workings(document, words),
+                        BrakingDrawings.of(document.braking(), words)));
     }
 
     private String workings(BriefingDocument document, BriefingWords words) {

@@ -117,8 +117,9 @@ final class StripFigures {
     private Stretch standing(Road.Band band) {
         Fill fill = switch (band.kind()) {
             case "STARTS" -> Fill.OPEN;
+            case "STARTS_SET_BACK" -> Fill.HATCHED;
             case "STARTS_WITH_SAND" -> Fill.DOTTED;
-            case "NEEDS_ASSISTANCE" -> Fill.HATCHED;
+            case "NEEDS_ASSISTANCE" -> Fill.CROSSED;
             case "DOES_NOT_START" -> Fill.SOLID;
             default -> throw new IllegalArgumentException("no such kind of standing: " + band.kind());
         };

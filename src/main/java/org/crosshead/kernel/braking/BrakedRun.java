@@ -27,6 +27,7 @@ final class BrakedRun {
     private double speedMps;
     private double timeS;
     private boolean down;
+    private StoppingDistance.Listener trace = (distanceM, atMps) -> {};
 
     BrakedRun(Application application, TrainBody body, GradientProfile profile, Start start) {
         this.application = application;
@@ -42,6 +43,13 @@ final class BrakedRun {
 
     /** Where and how fast it begins, and the speed that is wanted. */
     record Start(double positionM, double fromMps, double toMps) {}
+
+    /** Returns the outcome and hands every step's end to a listener, distances from the start. */
+    Braking outcome(StoppingDistance.Listener listener) {
+        trace = listener;
+        trace.at(0, speedMps);
+        return outcome();
+    }
 
     Braking outcome() {
         phase(application.reactionS(), (t, x, v) -> Math.max(0, driftMps2(x, v)));
@@ -86,6 +94,7 @@ final class BrakedRun {
         positionM = next.positionM();
         speedMps = next.speedMps();
         timeS += takenS;
+        trace.at(positionM - fromM, speedMps);
     }
 
     /** Returns the time within a step at which the wanted speed is reached, by halving: it lies above at 0 and not above at the end. */

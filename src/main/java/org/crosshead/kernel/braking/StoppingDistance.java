@@ -38,6 +38,28 @@ public final class StoppingDistance {
         return new BrakedRun(application, body, profile, new BrakedRun.Start(fromM, fromMps, toMps)).outcome();
     }
 
+    /** Hears how a train slows, step by step. */
+    @FunctionalInterface
+    public interface Listener {
+
+        /** Called at the start and after each step, by rising distance from where the crew decides. */
+        void at(double distanceM, double speedMps);
+    }
+
+    /** As {@link #forward}, and tells a listener how it goes. */
+    public static Braking traced(
+            Application application,
+            TrainBody body,
+            GradientProfile profile,
+            double fromM,
+            double fromMps,
+            double toMps,
+            Listener listener) {
+        Check.within("fromMps", fromMps, 0, SPEED_MAX_MPS);
+        Check.within("toMps", toMps, 0, SPEED_MAX_MPS);
+        return new BrakedRun(application, body, profile, new BrakedRun.Start(fromM, fromMps, toMps)).outcome(listener);
+    }
+
     /**
      * Returns the last place at which the crew may decide to brake so that the speed is {@code toMps} at {@code atM}; with a reaction
      * time of 0 that is where the handle moves. Exact to 0.01 m, on the early side.

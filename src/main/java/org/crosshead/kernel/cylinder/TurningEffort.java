@@ -31,9 +31,30 @@ public record TurningEffort(double peakOverMean, double leastOverMean) {
      * in the worst position of the cranks.
      */
     public static TurningEffort atRest(ValveEvents events, int cylinders) {
-        return over(
-                cylinders,
-                angle -> events.steamArea(events.displacement(Math.cos(angle), Math.sin(angle))) > 0 ? 1 : 0);
+        return over(cylinders, angle -> open(events, angle));
+    }
+
+    /**
+     * Returns the effort of a start in the worst position of the cranks, as a share of what the chest's pressure over the whole stroke
+     * of all cylinders would give: an end open to steam has that pressure, every other is empty.
+     */
+    public static double leastShareAtRest(ValveEvents events, int cylinders) {
+        Check.within("cylinders", cylinders, 2, 4);
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < ANGLES; i++) {
+            double effort = 0;
+            for (int k = 0; k < cylinders; k++) {
+                double angle = 2 * Math.PI * i / ANGLES + crank(cylinders, k);
+                effort += (open(events, angle) - open(events, angle + Math.PI)) * Math.sin(angle);
+            }
+            least = Math.min(least, effort);
+        }
+        // One double-acting cylinder under constant pressure gives 2/pi of its greatest effort in the mean.
+        return least / (cylinders * 2 / Math.PI);
+    }
+
+    private static double open(ValveEvents events, double angle) {
+        return events.steamArea(events.displacement(Math.cos(angle), Math.sin(angle))) > 0 ? 1 : 0;
     }
 
     /** Pressure in one end at an angle of its crank. */

@@ -1,6 +1,7 @@
 package org.crosshead.kernel.standing;
 
 import org.crosshead.kernel.resistance.CurveResistance;
+import org.crosshead.kernel.resistance.RunningResistance;
 import org.crosshead.kernel.resistance.TrainBody;
 import org.crosshead.kernel.units.Check;
 import org.crosshead.kernel.units.Units;
@@ -13,6 +14,51 @@ import org.crosshead.kernel.units.Units;
 public final class Restart {
 
     private Restart() {}
+
+    /** How a standing train can be got going, the easiest first. */
+    public enum Way {
+        /** In any position of the cranks, couplings stretched. */
+        STARTS,
+        /** After setting back: onto slack, or to another position of the cranks. */
+        SETS_BACK,
+        /** So, and with sand. */
+        WITH_SAND,
+        DOES_NOT_START
+    }
+
+    /**
+     * Returns the easiest way that the forces allow.
+     *
+     * @param solid pull in the worst position of the cranks against the whole train at once
+     * @param setBack mean pull against what is left after setting back
+     * @param sanded the same on sanded rail
+     */
+    public static Way way(Balance solid, Balance setBack, Balance sanded) {
+        if (solid.starts()) {
+            return Way.STARTS;
+        }
+        if (setBack.starts()) {
+            return Way.SETS_BACK;
+        }
+        return sanded.starts() ? Way.WITH_SAND : Way.DOES_NOT_START;
+    }
+
+    /**
+     * Returns the resistance of vehicles that are picked up one after another from slack, at the last of them: it starts while the others
+     * already move. Balance of forces; the shock of the couplings is left out.
+     *
+     * @param vehicles of all vehicles together
+     * @param count how many, 1 or more
+     */
+    public static RunningResistance fromSlack(RunningResistance vehicles, int count) {
+        Check.that(count >= 1, "count must be at least 1, but was " + count);
+        double restN = vehicles.startingN() - vehicles.constantN();
+        return new RunningResistance(
+                vehicles.constantN(),
+                vehicles.linearNPerMps(),
+                vehicles.quadraticNPerMps2(),
+                vehicles.constantN() + Math.max(0, restN) / count);
+    }
 
     /**
      * Forces at the moment of starting; gravity is negative on a fall.

@@ -1,0 +1,71 @@
+package org.crosshead.briefing.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.crosshead.briefing.document.BrakingRow;
+import org.crosshead.briefing.document.Phrase;
+import org.crosshead.kernel.braking.Release;
+import org.crosshead.kernel.figure.Figure;
+import org.crosshead.kernel.figure.Input;
+import org.crosshead.kernel.figure.Step;
+import org.crosshead.kernel.figure.StepKind;
+import org.crosshead.kernel.motion.Run;
+
+/** Warns where a braking point comes so soon after another that the two are one application, or the brake has not recovered. */
+final class BrakingNeighbours {
+
+    private static final double TOGETHER_M = 200;
+
+    private final Workings workings;
+
+    BrakingNeighbours(Workings workings) {
+        this.workings = workings;
+    }
+
+    List<Phrase> warnings(BrakingRow before, double brakeAtM, String key) {
+        List<Phrase> warnings = new ArrayList<>();
+        double targetM = before.targetPlace().positionM();
+        boolean together =
+                brakeAtM <= targetM || Math.abs(brakeAtM - before.brakeAt().positionM()) < TOGETHER_M;
+        if (together) {
+            warnings.add(Phrase.of("braking.warning.together"));
+        } else if (before.target().equals("stop")) {
+            return warnings;
+        } else {
+            double offS = timeS(targetM);
+            double onS = timeS(brakeAtM);
+            double recoverS = Release.recoverS(workings.model().brake());
+            if (onS > offS && onS - offS < recoverS) {
+                warnings.add(Phrase.of(
+                        "braking.warning.not-recovered",
+                        workings.book().put(key + "between", seconds("braking.between", offS, onS)),
+                        workings.book().given(key + "recover", recoverS, "sec", "own:release")));
+            }
+        }
+        return warnings;
+    }
+
+    private static Figure seconds(String name, double offS, double onS) {
+        return Figure.of(List.of(new Step(
+                StepKind.FORMULA,
+                name,
+                "on - off",
+                List.of(new Input("on", onS, "s", "run:time"), new Input("off", offS, "s", "run:time")),
+                onS - offS,
+                "sec",
+                "ARITHMETIC")));
+    }
+
+    /** When the forecast passes a place, straight between its samples. */
+    private double timeS(double atM) {
+        Run run = workings.run();
+        int low = 0;
+        while (low + 1 < run.size() && run.positionM(low + 1) < atM) {
+            low++;
+        }
+        int high = Math.min(low + 1, run.size() - 1);
+        double lengthM = run.positionM(high) - run.positionM(low);
+        double along = lengthM > 0 ? Math.min(1, Math.max(0, (atM - run.positionM(low)) / lengthM)) : 0;
+        return run.timeS(low) + along * (run.timeS(high) - run.timeS(low));
+    }
+}

@@ -1,0 +1,137 @@
+package org.crosshead.diagram;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.util.List;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.annotations.XYTextAnnotation;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.ui.TextAnchor;
+import org.jfree.data.xy.XYSeries;
+import org.jfree.data.xy.XYSeriesCollection;
+
+/** Speed over distance from a braking point, one line an application. Lines differ by stroke, not by colour. */
+public final class BrakingDrawing {
+
+    private static final int WIDTH = 520;
+    private static final int HEIGHT = 240;
+    private static final Color INK = new Color(0x1b1b1b);
+    private static final Color GRID = new Color(0xd0d0d0);
+    private static final Font TYPE = new Font(Font.SANS_SERIF, Font.PLAIN, 15);
+    private static final double ROOM = 1.12;
+    /** Share of the fall of speed at which a line's name stands: the longer lines' to the right of them, the shorter ones' to the left. */
+    private static final double[] RIGHT_AT = {0.72, 0.4};
+
+    private static final double[] LEFT_AT = {0.3, 0.6};
+
+    private BrakingDrawing() {}
+
+    /** What a line shows. */
+    public enum Line {
+        SERVICE_DRY(new BasicStroke(2.6f)),
+        SERVICE_GREASY(new BasicStroke(2.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {9, 5}, 0)),
+        EMERGENCY_DRY(new BasicStroke(1.3f)),
+        EMERGENCY_GREASY(
+                new BasicStroke(1.3f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {2, 4}, 0));
+
+        @SuppressWarnings("ImmutableEnumChecker") // a stroke can't change, but is not so marked
+        private final BasicStroke stroke;
+
+        Line(BasicStroke stroke) {
+            this.stroke = stroke;
+        }
+    }
+
+    /** A point of a line in the units of the axes. */
+    public record Point(double distance, double speed) {}
+
+    /** A line with its name. */
+    public record Curve(String label, Line line, List<Point> points) {
+
+        public Curve {
+            points = List.copyOf(points);
+        }
+    }
+
+    /** Words beside the axes, and those read out in place of the drawing. */
+    public record Words(String distance, String speed, String spoken) {}
+
+    /**
+     * Returns the drawing as an SVG element.
+     *
+     * @param curves the longest first
+     * @param target distance of the place where the speed must be reached
+     */
+    public static String svg(List<Curve> curves, double target, Words words) {
+        XYSeriesCollection series = new XYSeriesCollection();
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
+        XYPlot plot = new XYPlot(series, axis(words.distance()), axis(words.speed()), renderer);
+        double longest = target;
+        double fastest = 1;
+        for (int i = 0; i < curves.size(); i++) {
+            Curve curve = curves.get(i);
+            XYSeries line = new XYSeries(i, false, true);
+            for (Point point : curve.points()) {
+                line.add(point.distance(), point.speed());
+                longest = Math.max(longest, point.distance());
+                fastest = Math.max(fastest, point.speed());
+            }
+            series.addSeries(line);
+            renderer.setSeriesPaint(i, INK);
+            renderer.setSeriesStroke(i, curve.line().stroke);
+        }
+        for (int i = 0; i < curves.size(); i++) {
+            boolean right = i < curves.size() - curves.size() / 2;
+            plot.addAnnotation(
+                    right
+                            ? label(curves.get(i), RIGHT_AT[i % 2], TextAnchor.BOTTOM_LEFT)
+                            : label(curves.get(i), LEFT_AT[(curves.size() - 1 - i) % 2], TextAnchor.TOP_RIGHT));
+        }
+        ValueMarker marker = new ValueMarker(target);
+        marker.setPaint(INK);
+        marker.setStroke(new BasicStroke(3f));
+        plot.addDomainMarker(marker);
+        plot.getDomainAxis().setRange(0, longest * ROOM);
+        plot.getRangeAxis().setRange(0, fastest * ROOM);
+        plot.setBackgroundPaint(Color.WHITE);
+        plot.setDomainGridlinePaint(GRID);
+        plot.setRangeGridlinePaint(GRID);
+        plot.setOutlineVisible(false);
+        JFreeChart chart = new JFreeChart(null, TYPE, plot, false);
+        chart.setBackgroundPaint(Color.WHITE);
+        return SvgDrawing.of(chart, WIDTH, HEIGHT, words.spoken());
+    }
+
+    private static NumberAxis axis(String words) {
+        NumberAxis axis = new NumberAxis(words);
+        axis.setTickLabelFont(TYPE);
+        axis.setLabelFont(TYPE);
+        axis.setTickLabelPaint(INK);
+        axis.setLabelPaint(INK);
+        return axis;
+    }
+
+    /** Stands beside the line, where it has come down to a share of the way from its first speed to its last. */
+    private static XYTextAnnotation label(Curve curve, double share, TextAnchor anchor) {
+        List<Point> points = curve.points();
+        double first = points.get(0).speed();
+        double last = points.get(points.size() - 1).speed();
+        double wanted = last + share * (first - last);
+        Point at = points.get(points.size() - 1);
+        for (Point point : points) {
+            if (point.speed() <= wanted) {
+                at = point;
+                break;
+            }
+        }
+        XYTextAnnotation label = new XYTextAnnotation(" " + curve.label() + " ", at.distance(), at.speed());
+        label.setFont(TYPE);
+        label.setPaint(INK);
+        label.setTextAnchor(anchor);
+        return label;
+    }
+}
