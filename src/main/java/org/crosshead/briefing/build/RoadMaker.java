@@ -22,7 +22,7 @@ final class RoadMaker {
 
     private static final double PANEL_M = 20_000;
     private static final double PANEL_SLACK_M = 4_000;
-    private static final double BAND_STEP_M = 50;
+    private static final double BAND_STEP_M = 20;
     private static final double FORECAST_STEP_M = 150;
 
     private final TrainInputs inputs;

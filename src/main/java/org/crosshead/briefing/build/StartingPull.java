@@ -1,6 +1,8 @@
 package org.crosshead.briefing.build;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.crosshead.kernel.cylinder.TurningEffort;
 import org.crosshead.kernel.cylinder.ValveEvents;
 import org.crosshead.kernel.figure.Input;
@@ -28,14 +30,15 @@ final class StartingPull {
     private final double chestPa;
     private final double leastShare;
     private final Engine engine;
-    private final EngineState state;
+    private final EngineState atRest;
+    private final Map<RailState, Pull> pulls = new EnumMap<>(RailState.class);
 
     StartingPull(Engine engine) {
         this.engine = engine;
         parameters = engine.parameters();
         Boiler boiler = parameters.boiler();
         chestPa = PRESSURE_SHARE * boiler.pressureMaxPa();
-        state = new EngineState(chestPa, boiler.waterLeastKg(), 0).carrying(0);
+        atRest = new EngineState(chestPa, boiler.waterLeastKg(), 0).carrying(0);
         LocomotiveParameters.ValveGear gear = parameters.valveGear();
         leastShare = Math.min(
                 TractiveEffort.CUSTOMARY_SHARE,
@@ -59,7 +62,10 @@ final class StartingPull {
     }
 
     private Pull pull(RailState rail) {
-        return engine.pull(state, new Controls(1, parameters.valveGear().cutoffFull()), 0, rail);
+        return pulls.computeIfAbsent(
+                rail,
+                state -> engine.pull(
+                        atRest, new Controls(1, parameters.valveGear().cutoffFull()), 0, state));
     }
 
     /** Returns the pull in the worst position as a step. */
