@@ -1,6 +1,7 @@
 package org.crosshead.stock;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.crosshead.kernel.resistance.ResistanceFamily;
 import org.crosshead.kernel.resistance.RunningResistance;
@@ -68,6 +69,12 @@ public sealed interface EngineFigures {
      * @param trainBrake brake that it works on its train
      * @param engineBlockForceN sum over the engine's blocks, 0 without a power brake
      * @param tenderBlockForceN sum over the tender's blocks, 0 for a tank engine
+     * @param brakedKg braked weight of both as painted, where known
      */
-    record EngineBrake(BrakeKind kind, BrakeKind trainBrake, double engineBlockForceN, double tenderBlockForceN) {}
+    record EngineBrake(
+            BrakeKind kind,
+            BrakeKind trainBrake,
+            double engineBlockForceN,
+            double tenderBlockForceN,
+            OptionalDouble brakedKg) {}
 }

@@ -65,5 +65,6 @@ public sealed interface FormationFigures {
             BrakeKind brake,
             double blockForceN,
             OptionalDouble handBlockForceN,
+            OptionalDouble brakedKg,
             boolean braked) {}
 }

@@ -188,7 +188,8 @@ public final class StockModel {
                 content.engineBrake(),
                 content.trainBrake(),
                 power ? si.of(ClassFigure.ENGINE_BRAKE_FORCE) : 0,
-                power && content.tenderEngine() ? si.of(ClassFigure.TENDER_BRAKE_FORCE) : 0);
+                power && content.tenderEngine() ? si.of(ClassFigure.TENDER_BRAKE_FORCE) : 0,
+                si.ifKnown(ClassFigure.BRAKED_WEIGHT));
     }
 
     private static List<Vehicle> vehicles(
@@ -220,6 +221,7 @@ public final class StockModel {
                 kind.brake(),
                 TrainPipe.POWER_BRAKES.contains(kind.brake()) ? si.of(VehicleFigure.BRAKE_BLOCK_FORCE) : 0,
                 si.ifKnown(VehicleFigure.HAND_BRAKE_FORCE),
+                si.ifKnown(VehicleFigure.BRAKED_WEIGHT),
                 reached && item.brakeWorking());
     }
 

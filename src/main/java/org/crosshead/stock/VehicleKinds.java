@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.crosshead.kernel.resistance.ResistanceFamily;
+import org.crosshead.kernel.units.Units;
+import org.crosshead.stock.figure.KnownFigures;
 import org.crosshead.stock.figure.VehicleFigure;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.access.prepost.PreAuthorize;
@@ -17,6 +19,15 @@ import org.springframework.transaction.annotation.Transactional;
 /** Kinds of carriages and wagons. A change is a new revision; none is ever edited. */
 @Service
 public class VehicleKinds {
+
+    /**
+     * Greatest force of all blocks as a share of the weight empty. Coaches have 0.7 to 0.9, wagons about 0.7 (from memory); with cast
+     * iron and the lower adhesion of a wet rail wheels slide at a stop from about 1.1.
+     */
+    private static final double BLOCKS_OF_TARE = 1.1;
+
+    /** A braked weight percentage over 200 is none that a rule converts. */
+    private static final double BRAKED_WEIGHT_MOST = 2;
 
     private static final Set<ResistanceFamily> ENGINES =
             EnumSet.of(ResistanceFamily.LOCOMOTIVE, ResistanceFamily.TENDER);
@@ -102,7 +113,7 @@ public class VehicleKinds {
         return store.revision(id).orElseThrow();
     }
 
-    private static List<StockProblem> problems(VehicleKindDraft draft, String reason) {
+    static List<StockProblem> problems(VehicleKindDraft draft, String reason) {
         List<StockProblem> problems = new ArrayList<>(TextRules.with(reason)
                 .code("code", draft.code())
                 .needed("name", draft.name(), TextRules.NAME_LENGTH_MAX)
@@ -113,7 +124,29 @@ public class VehicleKinds {
         if (draft.brake() == BrakeKind.STEAM) {
             problems.add(refused("brake", "vehicle-brake"));
         }
-        problems.addAll(FigureRules.problems(draft.figures(), VehicleFigure::keyed));
+        List<StockProblem> singly = FigureRules.problems(draft.figures(), VehicleFigure::keyed);
+        problems.addAll(singly);
+        if (singly.isEmpty()) {
+            problems.addAll(agreement(StoredFigures.stated(draft.figures())));
+        }
+        return problems;
+    }
+
+    /** Checks brakes against the weight that they act on. */
+    private static List<StockProblem> agreement(KnownFigures known) {
+        List<StockProblem> problems = new ArrayList<>();
+        double tareKg = known.si(VehicleFigure.TARE).orElse(Double.POSITIVE_INFINITY);
+        double loadKg = known.si(VehicleFigure.LOAD).orElse(0.0);
+        double mostN = BLOCKS_OF_TARE * tareKg * Units.GRAVITY_MPS2;
+        known.si(VehicleFigure.BRAKE_BLOCK_FORCE)
+                .filter(forceN -> forceN > mostN)
+                .ifPresent(forceN -> problems.add(refused("figures.brake_block_force", "blocks-slide")));
+        known.si(VehicleFigure.HAND_BRAKE_FORCE)
+                .filter(forceN -> forceN > mostN)
+                .ifPresent(forceN -> problems.add(refused("figures.hand_brake_force", "blocks-slide")));
+        known.si(VehicleFigure.BRAKED_WEIGHT)
+                .filter(brakedKg -> brakedKg > BRAKED_WEIGHT_MOST * (tareKg + loadKg))
+                .ifPresent(brakedKg -> problems.add(refused("figures.braked_weight", "braked-weight-high")));
         return problems;
     }
 }

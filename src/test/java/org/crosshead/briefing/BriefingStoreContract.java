@@ -132,7 +132,8 @@ abstract class BriefingStoreContract {
                 Map.of("k", Figure.of(List.of(step))),
                 new Inputs(draft, Map.of("route:R", 7L), List.of(), Map.of("p", 1.1)),
                 new Since(1, List.of(new Since.Change("booked", null, Phrase.of("change.text", Term.text("A")), null))),
-                new Standing(List.of(), 3));
+                new Standing(List.of(), 3),
+                List.of());
     }
 
     private static BriefingStore.Issue issue(int number) {

@@ -22,6 +22,7 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.crosshead.briefing.document.BrakingCurve;
 import org.crosshead.briefing.document.BrakingRow;
@@ -140,6 +141,24 @@ class DemonstrationBriefingsTests {
                 .hasValueSatisfying(
                         phrase -> assertThat(phrase.terms().get(0).value()).isEqualTo(900.0, within(1e-9)));
         assertThat(assumption("4F12", "assumption.heating")).isEmpty();
+    }
+
+    /**
+     * Five coaches of 38 t braked weight and an engine of 64 t, together 320.5 tons: 254 t of 325.6 t, 78 per cent. The emergency distance
+     * shown is by one of the two rules, whichever is longer, and says by which.
+     */
+    @Test
+    void twoRulesForTheEmergencyDistanceAreWeighedWhereBrakedWeightsAreKnown() {
+        assertThat(assumption("2K07", "assumption.braked-weight"))
+                .hasValueSatisfying(
+                        phrase -> assertThat(phrase.terms().get(0).value()).isCloseTo(78, within(1.5)));
+        assertThat(assumption("1X01", "assumption.braked-weight")).isEmpty();
+        BriefingDocument document = document(prepared(named("2K07").id()));
+        Set<String> rules = document.braking().stream()
+                .map(row -> figure(document, "b" + row.number() + ".emergency"))
+                .map(figure -> figure.steps().get(0).inputs().get(0).source())
+                .collect(Collectors.toSet());
+        assertThat(rules).isNotEmpty().isSubsetOf("F1", "SUBSET-026-3");
     }
 
     private Optional<Phrase> assumption(String train, String kind) {

@@ -98,6 +98,23 @@ class StockRulesTests {
                 .isEqualTo(code.isEmpty() ? List.of() : List.of("stock.refused." + code));
     }
 
+    /** A brake that presses harder than its wheels hold, and a braked weight percentage over 200, on a coach of 30 tons and 3 of load. */
+    @ParameterizedTest
+    @CsvSource({
+        "brake_block_force, 34, tonf, blocks-slide",
+        "brake_block_force, 32, tonf, ''",
+        "hand_brake_force, 40, tonf, blocks-slide",
+        "braked_weight, 68, tons, braked-weight-high",
+        "braked_weight, 65, tons, ''"
+    })
+    void refusesABrakeThatDoesNotGoWithItsWeight(String key, double value, String unit, String code) {
+        List<SourcedFigure> figures =
+                with(StockFixtures.coach("COACH", BrakeKind.VACUUM).figures(), made(key, value, unit));
+
+        assertThat(codes(VehicleKinds.problems(StockFixtures.kindOf(figures), "first entry")))
+                .isEqualTo(code.isEmpty() ? List.of() : List.of("stock.refused." + code));
+    }
+
     @Test
     void refusesAFigureStatedTwiceAndTenderFiguresOnATankEngine() {
         List<SourcedFigure> twice = new ArrayList<>(mixedTrafficFigures());

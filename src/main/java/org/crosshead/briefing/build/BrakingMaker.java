@@ -3,6 +3,8 @@ package org.crosshead.briefing.build;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.crosshead.briefing.Policy;
 import org.crosshead.briefing.document.BrakingRow;
 import org.crosshead.briefing.document.Phrase;
@@ -16,9 +18,13 @@ import org.crosshead.kernel.figure.Input;
 import org.crosshead.kernel.figure.Step;
 import org.crosshead.kernel.figure.StepKind;
 import org.crosshead.kernel.motion.Call;
+import org.crosshead.kernel.resistance.RunningResistance;
+import org.crosshead.kernel.resistance.TrainBody;
 import org.crosshead.kernel.track.GradientProfile;
 import org.crosshead.kernel.track.SpeedLimits;
 import org.crosshead.kernel.units.Units;
+import org.crosshead.route.FeatureKind;
+import org.crosshead.route.PathFeature;
 import org.crosshead.route.PathLimit;
 import org.crosshead.route.SpeedUnit;
 import org.jspecify.annotations.Nullable;
@@ -31,6 +37,8 @@ final class BrakingMaker {
 
     private static final double LESS_MPS = 0.5;
     private static final double BEFORE_M = 30;
+    private static final double STARTING_M = 1_000;
+    private static final double FASTER = 1.1;
     private static final double FORECAST_REACH_M = 2_000;
 
     private final Workings workings;
@@ -61,6 +69,50 @@ final class BrakingMaker {
             }
         }
         return rows;
+    }
+
+    /** Returns a point for each stop signal on the path, from the greatest speed allowed there, without drawings. */
+    List<BrakingRow> atDanger() {
+        List<BrakingRow> rows = new ArrayList<>();
+        for (PathFeature feature : workings.inputs().path().features()) {
+            boolean stopSignal = feature.feature().kind() == FeatureKind.SIGNAL
+                    && !BrakeSentences.isDistant(feature)
+                    && feature.fromM() > BEFORE_M
+                    && feature.fromM() <= workings.inputs().path().lengthM();
+            if (stopSignal) {
+                Target target = new Target(
+                        "signal",
+                        feature.fromM(),
+                        0,
+                        Phrase.of("braking.signal", Term.text(feature.feature().name())),
+                        Double.NaN);
+                rows.add(row(target, sinceStop(target), "g", rows.size() + 1));
+            }
+        }
+        return rows;
+    }
+
+    /** Soon after a booked stop a train has not yet the speed allowed: a tenth more than the forecast's is counted there. */
+    private Approach sinceStop(Target signal) {
+        double stopM = workings.model().request().calls().stream()
+                .filter(Call::stops)
+                .mapToDouble(Call::positionM)
+                .filter(atM -> atM < signal.atM())
+                .max()
+                .orElse(0);
+        Approach usual = approachTo(signal);
+        if (signal.atM() - stopM > STARTING_M) {
+            return usual;
+        }
+        double reachedMps = 0;
+        for (int i = 0; i < workings.run().size(); i++) {
+            double atM = workings.run().positionM(i);
+            if (atM >= stopM && atM <= signal.atM()) {
+                reachedMps = Math.max(reachedMps, workings.run().speedMps(i));
+            }
+        }
+        double countedMps = Math.min(usual.allowedMps(), FASTER * reachedMps);
+        return new Approach(countedMps, Math.min(countedMps, reachedMps));
     }
 
     private List<Target> stops() {
@@ -142,35 +194,57 @@ final class BrakingMaker {
     }
 
     private BrakingRow row(Target target, Approach approach, @Nullable BrakingRow before) {
-        int number = before == null ? 1 : before.number() + 1;
-        String key = "b" + number + ".";
+        BrakingRow row = row(target, approach, "b", before == null ? 1 : before.number() + 1);
+        List<Phrase> warnings = new ArrayList<>(row.warnings());
+        double brakeAtM = row.brakeAt().positionM();
+        if (before != null) {
+            warnings.addAll(new BrakingNeighbours(workings).warnings(before, brakeAtM, "b" + row.number() + "."));
+        }
+        return new BrakingRow(
+                row.number(),
+                row.target(),
+                row.targetWords(),
+                row.targetPlace(),
+                row.targetSpeed(),
+                row.brakeAt(),
+                row.speed(),
+                row.serviceDistance(),
+                row.emergencyDistance(),
+                warnings,
+                openAgain(target),
+                new BrakingCurves(workings.model()).from(brakeAtM, approach.fromMps(), target.toMps()));
+    }
+
+    private BrakingRow row(Target target, Approach approach, String letter, int number) {
+        String key = letter + number + ".";
         double fromMps = approach.fromMps();
         List<Phrase> warnings = new ArrayList<>();
         Distance service = distance(workings.model().service(), fromMps, target);
-        Distance emergency = distance(workings.model().emergency(), fromMps, target);
+        Distance emergency =
+                longer(distance(workings.model().emergency(), fromMps, target), byBrakedWeight(fromMps, target));
         double wantedM = service.slows() ? margin * service.lengthM() : 0;
         if (!service.slows()) {
             warnings.add(Phrase.of("braking.warning.not-enough"));
         } else if (wantedM > target.atM()) {
-            warnings.add(Phrase.of("braking.warning.begins-before-path"));
+            warnings.add(Phrase.of(
+                    target.kind().equals("signal")
+                            ? "braking.warning.signal-near"
+                            : "braking.warning.begins-before-path"));
         }
         double brakeAtM = Math.max(0, target.atM() - wantedM);
-        if (before != null) {
-            new BrakingNeighbours(workings).warnings(before, brakeAtM, key).forEach(warnings::add);
-        }
         return new BrakingRow(
                 number,
                 target.kind(),
                 target.words(),
                 workings.placeAt(target.atM()),
-                workings.limit("b" + number + ".target", target.toMps(), target.atM()),
+                workings.limit(key + "target", target.toMps(), target.atM()),
                 workings.placeAt(brakeAtM),
                 workings.book().put(key + "speed", speedFigure(approach, target.atM())),
                 term(key + "service", service, fromMps, true),
                 term(key + "emergency", emergency, fromMps, false),
                 warnings,
-                openAgain(target),
-                new BrakingCurves(workings.model()).from(brakeAtM, fromMps, target.toMps()));
+                null,
+                null);
     }
 
     /** Where the tail has cleared a reduction, if more is allowed from there on. */
@@ -189,7 +263,7 @@ final class BrakingMaker {
     }
 
     /** An application from where it must be decided; null parts where the brake does not bring the train down. */
-    private record Distance(Application application, double startM, Braking braking) {
+    private record Distance(Application application, TrainBody body, double startM, Braking braking) {
 
         boolean slows() {
             return braking instanceof Braking.Slows;
@@ -201,14 +275,38 @@ final class BrakingMaker {
     }
 
     private Distance distance(Application application, double fromMps, Target target) {
-        double onM = StoppingDistance.brakeOnM(
-                application, workings.model().brakingBody(), profile, target.atM(), fromMps, target.toMps());
+        return distance(application, workings.model().brakingBody(), fromMps, target);
+    }
+
+    private Distance distance(Application application, TrainBody body, double fromMps, Target target) {
+        double onM = StoppingDistance.brakeOnM(application, body, profile, target.atM(), fromMps, target.toMps());
         double startM = Double.isNaN(onM) ? profile.startM() : onM;
         return new Distance(
                 application,
+                body,
                 startM,
-                StoppingDistance.forward(
-                        application, workings.model().brakingBody(), profile, startM, fromMps, target.toMps()));
+                StoppingDistance.forward(application, body, profile, startM, fromMps, target.toMps()));
+    }
+
+    /** The same by the standard's rule, where it can be used. */
+    private Optional<Distance> byBrakedWeight(double fromMps, Target target) {
+        OptionalDouble percent = workings.model().brakedPercent();
+        TrainBody body = BrakedWeight.body(workings.model().body());
+        return percent.isEmpty()
+                ? Optional.empty()
+                : Optional.of(distance(
+                        BrakedWeight.emergency(workings.model().emergency(), percent.getAsDouble(), body),
+                        body,
+                        fromMps,
+                        target));
+    }
+
+    /** Where two rules differ, the longer counts. */
+    private static Distance longer(Distance own, Optional<Distance> other) {
+        boolean otherLonger = other.isPresent()
+                && own.slows()
+                && (!other.get().slows() || other.get().lengthM() > own.lengthM());
+        return otherLonger ? other.get() : own;
     }
 
     private Figure speedFigure(Approach approach, double atM) {
@@ -231,7 +329,7 @@ final class BrakingMaker {
     private Figure figure(Distance distance, double fromMps, boolean withMargin) {
         Braking.Slows slows = (Braking.Slows) distance.braking();
         List<Step> steps = new ArrayList<>();
-        steps.add(deceleration(distance.application(), fromMps, distance.startM()));
+        steps.add(deceleration(distance, fromMps));
         double sumM = slows.reactionM() + slows.buildUpM() + slows.fullM();
         steps.add(new Step(
                 StepKind.FORMULA,
@@ -271,23 +369,22 @@ final class BrakingMaker {
         return Figure.of(steps);
     }
 
-    private Step deceleration(Application application, double fromMps, double atM) {
-        double brakeN = application.force().forceN(fromMps);
-        double resistanceN = workings.model().brakingBody().resistance().forceN(fromMps);
-        double gravityN = workings.model().body().massKg()
-                * Units.GRAVITY_MPS2
-                * profile.meanGradient(atM, workings.model().body().lengthM());
-        double inertiaKg = workings.model().body().inertiaKg();
+    private Step deceleration(Distance distance, double fromMps) {
+        TrainBody body = distance.body();
+        boolean own = !body.resistance().equals(RunningResistance.NONE);
+        double brakeN = distance.application().force().forceN(fromMps);
+        double resistanceN = body.resistance().forceN(fromMps);
+        double gravityN = body.massKg() * Units.GRAVITY_MPS2 * profile.meanGradient(distance.startM(), body.lengthM());
         return new Step(
                 StepKind.FORMULA,
                 "braking.deceleration",
                 "(brake + resistance + gravity) / inertia",
                 List.of(
-                        new Input("brake", brakeN, "N", "F1"),
-                        new Input("resistance", resistanceN, "N", "RESISTANCE"),
+                        new Input("brake", brakeN, "N", own ? "F1" : "SUBSET-026-3"),
+                        new Input("resistance", resistanceN, "N", own ? "RESISTANCE" : "own:in-deceleration"),
                         new Input("gravity", gravityN, "N", "route:gradient"),
-                        new Input("inertia", inertiaKg, "kg", "formation:mass")),
-                (brakeN + resistanceN + gravityN) / inertiaKg,
+                        new Input("inertia", body.inertiaKg(), "kg", "formation:mass")),
+                (brakeN + resistanceN + gravityN) / body.inertiaKg(),
                 "m/s2",
                 "BALANCE");
     }

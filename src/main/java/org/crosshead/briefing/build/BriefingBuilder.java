@@ -95,12 +95,13 @@ public class BriefingBuilder {
                 times == null ? List.of() : times.times(),
                 times == null ? List.of() : times.supplies(),
                 papers.notes(),
-                papers.assumptions(),
+                papers.assumptions(workings),
                 papers.sources(),
                 workings == null ? Map.of() : workings.book().figures(),
                 papers.inputs(),
                 null,
-                standing);
+                standing,
+                workings == null ? null : new BrakingMaker(workings).atDanger());
     }
 
     private Map<String, MeasureUnit> units() {

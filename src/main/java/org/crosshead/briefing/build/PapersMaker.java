@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.OptionalDouble;
 import org.crosshead.briefing.Policy;
 import org.crosshead.briefing.Policy.PolicyFigure;
 import org.crosshead.briefing.build.TrainInputs.Consist;
@@ -19,6 +20,7 @@ import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.SourceRow;
 import org.crosshead.briefing.document.Term;
 import org.crosshead.kernel.braking.BrakeReading;
+import org.crosshead.kernel.traction.ShortMove.Move;
 import org.crosshead.kernel.units.Units;
 import org.crosshead.route.FeatureKind;
 import org.crosshead.route.PathEstimate;
@@ -29,14 +31,19 @@ import org.crosshead.stock.EstimateUsed;
 import org.crosshead.stock.FigureEntry;
 import org.crosshead.stock.FormationFigures;
 import org.crosshead.stock.LocomotiveClassDraft;
+import org.crosshead.stock.LocomotiveClassDraft.NoteTopic;
+import org.crosshead.stock.ShortMoves;
 import org.crosshead.stock.SourcedFigure;
 import org.crosshead.stock.VehicleKindRevision;
 import org.crosshead.working.TrainDraft;
+import org.jspecify.annotations.Nullable;
 
 /** Makes what is taken over from the records: heading, notes, assumptions, sources, inputs. */
 final class PapersMaker {
 
     private static final double HOUR_S = 3_600;
+    /** How long the regulator is held open in the short movement that is told. */
+    private static final double BURST_S = 2;
 
     private final TrainInputs inputs;
 
@@ -124,12 +131,62 @@ final class PapersMaker {
                 .forEach(engine -> classes.put(
                         engine.ofClass().content().code(), engine.ofClass().content()));
         for (LocomotiveClassDraft ofClass : classes.values()) {
-            ofClass.notes().forEach(note -> notes.add(new NoteRow(ofClass.name(), note.topic(), note.text())));
+            ofClass.notes().forEach(note -> notes.add(new NoteRow(ofClass.name(), note.topic(), note.text(), null)));
         }
+        shortMoves(notes);
         return notes;
     }
 
-    List<Phrase> assumptions() {
+    /** How the train engine moves a short way, light and on the level: coupling up, turning. */
+    private void shortMoves(List<NoteRow> notes) {
+        EngineAtTrain first = inputs.engines().get(0);
+        if (first.figures() == null) {
+            return;
+        }
+        ShortMoves moves = ShortMoves.of(first.figures());
+        Term shut = yards(burst(moves, false).movedM());
+        Term open = yards(burst(moves, true).movedM());
+        Term ranOn = yards(burst(moves, false).ranOnM());
+        Term seconds = Term.number(BURST_S, "");
+        Phrase told = moves.stopM().isPresent()
+                ? Phrase.of(
+                        "note.short-moves",
+                        seconds,
+                        shut,
+                        ranOn,
+                        open,
+                        Term.number(ShortMoves.WALKING_MPH, "mph"),
+                        yards(moves.stopM().getAsDouble()))
+                : Phrase.of("note.short-moves-no-brake", seconds, shut, ranOn, open);
+        String className = first.ofClass().content().name();
+        int at = notes.size();
+        for (int i = 0; i < notes.size(); i++) {
+            NoteRow note = notes.get(i);
+            if (note.className().equals(className) && note.topic() == NoteTopic.SHORT_MOVEMENTS) {
+                at = i + 1;
+            }
+        }
+        notes.add(at, new NoteRow(className, NoteTopic.SHORT_MOVEMENTS, "", told));
+    }
+
+    private static Move burst(ShortMoves moves, boolean cocksOpen) {
+        return moves.bursts().stream()
+                .filter(row -> row.openS() == BURST_S && row.cocksOpen() == cocksOpen)
+                .findFirst()
+                .orElseThrow()
+                .move();
+    }
+
+    private static Term yards(double metres) {
+        return Term.number(metres / Units.metresFromYards(1), "yd");
+    }
+
+    /**
+     * Returns what the briefing rests on.
+     *
+     * @param workings null where nothing could be computed
+     */
+    List<Phrase> assumptions(@Nullable Workings workings) {
         List<Phrase> assumptions = new ArrayList<>();
         assumptions.add(Phrase.of(
                 "assumption.rail", Term.text("rail." + inputs.content().rail().name())));
@@ -141,6 +198,9 @@ final class PapersMaker {
         crown(assumptions);
         assumptions.add(Phrase.of("assumption.brake"));
         reading(assumptions);
+        if (workings != null) {
+            brakedWeight(workings.model(), assumptions);
+        }
         assumptions.add(Phrase.of("assumption.crew"));
         for (EngineAtTrain engine : inputs.engines()) {
             if (engine.figures() != null) {
@@ -160,6 +220,19 @@ final class PapersMaker {
                 .forEach(assumptions::add);
         troughs(assumptions);
         return assumptions;
+    }
+
+    /** Says by which rules the emergency distances were worked out. */
+    private static void brakedWeight(TrainModel model, List<Phrase> assumptions) {
+        OptionalDouble percent = model.brakedPercent();
+        if (percent.isPresent()) {
+            String kind = percent.getAsDouble() < BrakedWeight.PERCENT_LEAST
+                    ? "assumption.braked-weight-low"
+                    : "assumption.braked-weight";
+            assumptions.add(Phrase.of(kind, Term.number(percent.getAsDouble(), "%")));
+        } else if (BrakedWeight.applies(model.brake())) {
+            assumptions.add(Phrase.of("assumption.braked-weight-unknown"));
+        }
     }
 
     /** Says what the train's heating takes. */

@@ -162,6 +162,13 @@ final class TrainModel {
         return List.of(service(there), ServiceBrakes.emergency(there, inputs.policyValue(Policy.REACTION_TIME)));
     }
 
+    /** Returns the braked weight percentage, where the standard's rule can be used beside the blocks' force. */
+    OptionalDouble brakedPercent() {
+        return consist == null || !BrakedWeight.applies(brake)
+                ? OptionalDouble.empty()
+                : BrakedWeight.percent(resolved(inputs.engines().get(0)), consist, body);
+    }
+
     Application emergency() {
         return ServiceBrakes.emergency(brake, inputs.policyValue(Policy.REACTION_TIME));
     }

@@ -12,13 +12,14 @@ import org.jspecify.annotations.Nullable;
 /**
  * A briefing as it is stored: all its inputs and figures, frozen when issued.
  *
- * @param schema version of this structure, now 3; 1 lacks {@code since}, 1 and 2 lack {@code standing}
+ * @param schema version of this structure, now 3; 1 lacks {@code since}, 1 and 2 lack {@code standing} and {@code atDanger}
  * @param madeFrom records and their revisions
  * @param missing what keeps it from being complete; empty when complete
  * @param today the sentences that matter today, those that matter most first
  * @param figures every figure shown, by key
  * @param inputs what is needed to compute it again, as stored by the builder
  * @param since what is different from the issue that was in force when it was made; null for the first
+ * @param atDanger braking points for stop signals at danger, in running order; null where nothing could be computed
  * @param standing holding and starting again; null where nothing could be computed
  */
 public record BriefingDocument(
@@ -41,7 +42,8 @@ public record BriefingDocument(
         Map<String, Figure> figures,
         Inputs inputs,
         @Nullable Since since,
-        @Nullable Standing standing) {
+        @Nullable Standing standing,
+        @Nullable List<BrakingRow> atDanger) {
 
     public static final int SCHEMA = 3;
 
@@ -76,6 +78,7 @@ public record BriefingDocument(
         notes = List.copyOf(notes);
         assumptions = List.copyOf(assumptions);
         sources = List.copyOf(sources);
+        atDanger = atDanger == null ? null : List.copyOf(atDanger);
         figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));
     }
 
@@ -123,6 +126,7 @@ public record BriefingDocument(
                 figures,
                 inputs,
                 difference,
-                standing);
+                standing,
+                atDanger);
     }
 }

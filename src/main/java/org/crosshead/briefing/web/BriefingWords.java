@@ -198,7 +198,7 @@ public final class BriefingWords {
     /** Returns the anchor of the row or block in which a figure is shown. */
     public String shownAt(String key) {
         String first = key.split("\\.", 2)[0];
-        if (first.matches("[hbtw]\\d+")) {
+        if (first.matches("[hbtwg]\\d+")) {
             return first;
         }
         if (first.matches("s\\d+")) {

@@ -71,6 +71,8 @@ public enum ClassFigure implements FigureSpec {
     /** Sum of the forces of all blocks on the engine's wheels, full application. */
     ENGINE_BRAKE_FORCE(Need.BRAKE, new Range(0, 300), TON_FORCE, KILONEWTON, POUND_FORCE),
     TENDER_BRAKE_FORCE(Need.BRAKE, new Range(0, 200), TON_FORCE, KILONEWTON, POUND_FORCE),
+    /** Of engine and tender, as painted. */
+    BRAKED_WEIGHT(Need.WHERE_KNOWN, new Range(0, 400), TONNE, TON),
     MAX_SPEED(Need.SPEED, new Range(5, 140), FigureUnit.MPH, KMH),
     /** Least radius. */
     MIN_CURVE(Need.ROAD, new Range(1, 40), CHAIN, METRE);

@@ -20,7 +20,7 @@ public enum VehicleFigure implements FigureSpec {
     BRAKE_BLOCK_FORCE(Need.BRAKE, new Range(0, 150), TON_FORCE, KILONEWTON, POUND_FORCE),
     /** Sum of the forces of all blocks with the hand brake hard on. */
     HAND_BRAKE_FORCE(Need.WHERE_KNOWN, new Range(0, 60), TON_FORCE, KILONEWTON, POUND_FORCE),
-    BRAKED_WEIGHT(Need.RECORD, new Range(0, 250), TONNE, TON),
+    BRAKED_WEIGHT(Need.WHERE_KNOWN, new Range(0, 250), TONNE, TON),
     MAX_SPEED(Need.ROAD, new Range(5, 140), FigureUnit.MPH, KMH);
 
     private final Need need;
