@@ -11,6 +11,7 @@ import org.crosshead.briefing.build.TrainInputs.EngineAtTrain;
 import org.crosshead.kernel.braking.Application;
 import org.crosshead.kernel.braking.CastIronBlocks;
 import org.crosshead.kernel.braking.ContinuousBrake;
+import org.crosshead.kernel.braking.Release;
 import org.crosshead.kernel.braking.ServiceBrakes;
 import org.crosshead.kernel.motion.Assistance;
 import org.crosshead.kernel.motion.Call;
@@ -53,6 +54,8 @@ final class TrainModel {
     private static final double FIRE_SHARE = 0.9;
 
     private static final double SPEED_UNFITTED_MPH = 25;
+    /** Steam of the large ejector: an estimate, some ten times that of the small one. */
+    private static final double LARGE_EJECTOR_KG_PER_S = 0.2;
 
     private final TrainInputs inputs;
     private final List<Engine> engines = new ArrayList<>();
@@ -97,7 +100,7 @@ final class TrainModel {
 
     private RunRequest made() {
         Track track = track();
-        MakeUp makeUp = new MakeUp(body, trailing(), work(), service());
+        MakeUp makeUp = new MakeUp(body, trailing(), work(), service()).releasing(ejector());
         return new RunRequest(
                 new RunRoad(track, inputs.content().rail(), poorRail(), reversalsM()),
                 makeUp,
@@ -216,6 +219,13 @@ final class TrainModel {
     /** Returns when the run begins: booked departure of the first call. */
     Instant startsAt() {
         return Objects.requireNonNull(inputs.content().calls().get(0).departure());
+    }
+
+    /** The large ejector is open for half the time in which the brake recovers; engines with other brakes have none. */
+    private MakeUp.Ejector ejector() {
+        return brake.means() == ContinuousBrake.Means.VACUUM
+                ? new MakeUp.Ejector(LARGE_EJECTOR_KG_PER_S, Release.recoverS(brake) / 2)
+                : MakeUp.Ejector.NONE;
     }
 
     private static EngineFigures.Resolved resolved(EngineAtTrain engine) {

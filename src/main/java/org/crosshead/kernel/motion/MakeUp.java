@@ -12,10 +12,16 @@ import org.crosshead.kernel.units.Check;
  * @param trailing the hauled part of the body
  * @param engines the train engine first; at least one
  * @param service how the train is braked in ordinary running
+ * @param ejector what the train engine's large ejector takes to release the brake
  * @param helpN steady pull from outside, added to that of the engines, 0 or more; only where the least assistance is sought
  */
 public record MakeUp(
-        TrainBody body, TrailingLoad trailing, List<EngineAtWork> engines, Application service, double helpN) {
+        TrainBody body,
+        TrailingLoad trailing,
+        List<EngineAtWork> engines,
+        Application service,
+        Ejector ejector,
+        double helpN) {
 
     /**
      * Share of running resistance that is counted on where a train must slow or stop. Published resistances differ by a half, and
@@ -24,7 +30,29 @@ public record MakeUp(
     public static final double RESISTANCE_CREDITED = 0.5;
 
     public MakeUp(TrainBody body, TrailingLoad trailing, List<EngineAtWork> engines, Application service) {
-        this(body, trailing, engines, service, 0);
+        this(body, trailing, engines, service, Ejector.NONE, 0);
+    }
+
+    /** Returns this train with what releasing its brake takes. */
+    public MakeUp releasing(Ejector takes) {
+        return new MakeUp(body, trailing, engines, service, takes, helpN);
+    }
+
+    /**
+     * The large ejector of a vacuum brake, open while the brake is released.
+     *
+     * @param kgPerS steam that it takes
+     * @param durationS how long it is open for one release
+     */
+    public record Ejector(double kgPerS, double durationS) {
+
+        /** No vacuum brake: nothing is taken. */
+        public static final Ejector NONE = new Ejector(0, 0);
+
+        public Ejector {
+            Check.within("kgPerS", kgPerS, 0, 2);
+            Check.within("durationS", durationS, 0, 300);
+        }
     }
 
     public MakeUp {
@@ -45,10 +73,10 @@ public record MakeUp(
                 Resistances.scaled(body.resistance(), trailing.resistance(), more));
         TrailingLoad load = new TrailingLoad(
                 share * trailing.massKg(), trailing.resistance().times(share));
-        return new MakeUp(scaled, load, engines, service, helpN);
+        return new MakeUp(scaled, load, engines, service, ejector, helpN);
     }
 
     MakeUp withHelp(double more) {
-        return new MakeUp(body, trailing, engines, service, more);
+        return new MakeUp(body, trailing, engines, service, ejector, more);
     }
 }

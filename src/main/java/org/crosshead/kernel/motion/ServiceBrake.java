@@ -13,11 +13,13 @@ final class ServiceBrake {
     private static final double BELOW_ENVELOPE = 0.45;
 
     private final Application service;
+    private final MakeUp.Ejector ejector;
     private final RunGrid grid;
     private final RunRecorder recorder;
 
-    ServiceBrake(Application service, RunGrid grid, RunRecorder recorder) {
+    ServiceBrake(Application service, MakeUp.Ejector ejector, RunGrid grid, RunRecorder recorder) {
         this.service = service;
+        this.ejector = ejector;
         this.grid = grid;
         this.recorder = recorder;
     }
@@ -52,6 +54,7 @@ final class ServiceBrake {
     void release(TrainState state) {
         if (state.braking) {
             state.braking = false;
+            state.ejectorS = ejector.durationS();
             recorder.add(new Change.BrakeReleased(recorder.size()));
         }
     }

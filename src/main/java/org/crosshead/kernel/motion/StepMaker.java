@@ -37,7 +37,7 @@ final class StepMaker {
         this.fireman = crew.fireman();
         this.stepShare = stepShare;
         engines = request.train().engines();
-        brake = new ServiceBrake(request.train().service(), grid, recorder);
+        brake = new ServiceBrake(request.train().service(), request.train().ejector(), grid, recorder);
         firing = new Firing[engines.size()];
     }
 
@@ -78,6 +78,7 @@ final class StepMaker {
         while (state.timeS < departureS) {
             double durationS = Math.min(STANDING_STEP_S, departureS - state.timeS);
             stoke(state, view);
+            eject(state, durationS);
             forces.clear();
             recorder.record(state, forces, grid);
             feedBoilers(state, durationS);
@@ -181,6 +182,7 @@ final class StepMaker {
 
     private Optional<RunOutcome> stalled(TrainState state, double goneM) {
         double durationS = Math.min(STANDING_STEP_S, 2 * goneM / Math.max(0.1, state.speedMps()));
+        eject(state, durationS);
         recorder.record(state, forces, grid);
         feedBoilers(state, durationS);
         state.timeS += durationS;
@@ -191,6 +193,7 @@ final class StepMaker {
 
     private void advance(TrainState state, double toM, double endSquared) {
         double durationS = 2 * (toM - state.positionM) / (state.speedMps() + Math.sqrt(endSquared));
+        eject(state, Math.min(durationS, STANDING_STEP_S));
         recorder.record(state, forces, grid);
         feedBoilers(state, Math.min(durationS, STANDING_STEP_S));
         state.timeS += durationS;
@@ -294,6 +297,18 @@ final class StepMaker {
                     : stoking.firing().fed(0);
             state.auxiliaryKgPerS[i] = engines.get(i).engine().auxiliaryKgPerS(firing[i].blower());
         }
+    }
+
+    /** Takes the steam of the train engine's large ejector for a while, as long as it is still open. */
+    private void eject(TrainState state, double durationS) {
+        if (state.ejectorS <= 0 || durationS <= 0) {
+            return;
+        }
+        double openS = Math.min(state.ejectorS, durationS);
+        double kgPerS = request.train().ejector().kgPerS() * openS / durationS;
+        firing[0] = firing[0].ejecting(kgPerS);
+        state.auxiliaryKgPerS[0] += kgPerS;
+        state.ejectorS -= openS;
     }
 
     private void feedBoilers(TrainState state, double durationS) {

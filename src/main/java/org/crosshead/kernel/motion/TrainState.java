@@ -19,6 +19,9 @@ final class TrainState {
     boolean standing = true;
     boolean braking;
     double brakeFromS;
+    /** For how long the large ejector is still open. */
+    double ejectorS;
+
     Handles handles = SHUT;
     double changedS;
     double stoodM;
@@ -59,6 +62,7 @@ final class TrainState {
         standing = other.standing;
         braking = other.braking;
         brakeFromS = other.brakeFromS;
+        ejectorS = other.ejectorS;
         handles = other.handles;
         changedS = other.changedS;
         stoodM = other.stoodM;

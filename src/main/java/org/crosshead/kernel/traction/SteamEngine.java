@@ -134,7 +134,7 @@ public final class SteamEngine implements Engine {
         double steamJPerKg = SaturatedSteam.table().steamEnthalpy(p);
         double heatJ = boilerShare(p, steamJPerKg, steamKgPerS > 0)
                 * furnace.heatJ(state.fireKg() + coalKg - fireKg, durationS);
-        double takenKg = (steamKgPerS + auxiliaryKgPerS(firing.blower())) * durationS;
+        double takenKg = (steamKgPerS + auxiliaryKgPerS(firing.blower()) + firing.ejectorKgPerS()) * durationS;
         double fedKg = firing.feedKgPerS() * durationS;
         ClosedBoiler.Sums sums = boiler.sums(new ClosedBoiler.Content(p, state.waterKg()))
                 .plus(fedKg - takenKg, heatJ + fedKg * feedJPerKg(steamKgPerS > 0) - takenKg * steamJPerKg);
