@@ -91,9 +91,16 @@ final class HoldingForces {
      * Hand brakes on the vehicles.
      *
      * @param count vehicles whose hand brake is known; 0 for none, and step then holds nothing
-     * @param step force of the weakest of them
+     * @param weakest blocks of the weakest of them
+     * @param step its force at rest
      */
-    record Hand(int count, Step step) {}
+    record Hand(int count, CastIronBlocks weakest, Step step) {
+
+        /** Returns the force of the weakest at a speed. */
+        double atSpeedN(double speedMps) {
+            return weakest.forceN(speedMps);
+        }
+    }
 
     /** Returns the hand brakes of the vehicles, counted with the weakest: which of them are screwed down is not known. */
     Hand hand() {
@@ -117,7 +124,9 @@ final class HoldingForces {
         }
         CastIronBlocks counted = weakest == null ? new CastIronBlocks(0, 1, 0) : weakest;
         return new Hand(
-                count, blocksStep("holding.hand-each", counted, weakestKg, "formation:tare", "vehicle:hand-brake"));
+                count,
+                counted,
+                blocksStep("holding.hand-each", counted, weakestKg, "formation:tare", "vehicle:hand-brake"));
     }
 
     Term force(String key, Step step) {

@@ -200,6 +200,7 @@ final class PapersMaker {
         reading(assumptions);
         if (workings != null) {
             brakedWeight(workings.model(), assumptions);
+            assumptions.addAll(new AxleRule(workings.model(), inputs.path().gradients()).told());
         }
         assumptions.add(Phrase.of("assumption.crew"));
         for (EngineAtTrain engine : inputs.engines()) {

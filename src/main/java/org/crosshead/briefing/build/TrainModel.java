@@ -228,6 +228,20 @@ final class TrainModel {
                 : MakeUp.Ejector.NONE;
     }
 
+    /** Returns the wheels that the working brake acts on; 0 where the axles of a braked vehicle or of the engine are not known. */
+    int brakedWheels() {
+        EngineFigures.Resolved engine = resolved(inputs.engines().get(0));
+        int axles = engine.axles().orElse(0);
+        List<FormationFigures.Vehicle> vehicles = consist == null ? List.of() : consist.vehicles();
+        for (FormationFigures.Vehicle vehicle : vehicles) {
+            if (vehicle.braked() && vehicle.axles().isEmpty()) {
+                return 0;
+            }
+            axles += vehicle.braked() ? vehicle.axles().orElse(0) : 0;
+        }
+        return engine.axles().isEmpty() ? 0 : 2 * axles;
+    }
+
     private static EngineFigures.Resolved resolved(EngineAtTrain engine) {
         return Objects.requireNonNull(engine.figures());
     }

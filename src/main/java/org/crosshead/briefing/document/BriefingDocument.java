@@ -60,6 +60,7 @@ public record BriefingDocument(
             "today.brake-mismatch",
             "today.runaway",
             "today.not-braked-on-fall",
+            "today.pin-down-short",
             "today.curve");
 
     /** What the kinds of those sentences begin with that a driver reads first, danger or not. */
