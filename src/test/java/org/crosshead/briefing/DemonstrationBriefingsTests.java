@@ -376,6 +376,9 @@ class DemonstrationBriefingsTests {
         });
     }
 
+    private static final Set<String> BRAKES =
+            Set.of(ClassFigure.ENGINE_BRAKE_FORCE.key(), ClassFigure.TENDER_BRAKE_FORCE.key());
+
     /** With hardly any brake left a light engine is not held on the bank, nor by its brake where it stands. */
     @Test
     void brakeThatDoesNotHoldOnAFallIsToldAsADanger() {
@@ -397,9 +400,28 @@ class DemonstrationBriefingsTests {
         });
     }
 
+    /** With hardly any brake on the engine the night wagons are held on a fall by pinned hand brakes, whose number is told. */
+    @Test
+    void pinnedBrakesAreToldWhereTheWorkingBrakeDoesNotHoldWagons() {
+        LocomotiveClassDraft before = classes.current("M2").orElseThrow().content();
+        ServiceJob.run(INSPECTOR, () -> {
+            classes.enter(with(before, braked(before, 1)), "weak for a test");
+            BriefingDocument weak =
+                    briefings.show(briefings.prepare(named("6U20").id())).document();
+            classes.enter(before, "as before");
+            assertThat(weak.today())
+                    .filteredOn(phrase -> phrase.kind().equals("today.pin-down"))
+                    .singleElement()
+                    .satisfies(phrase -> {
+                        assertThat(phrase.terms().get(2).value()).isBetween(1.0, 30.0);
+                        Recompute.check(figure(weak, "today.pins"));
+                    });
+        });
+    }
+
     private static List<SourcedFigure> braked(LocomotiveClassDraft draft, double tonf) {
         return draft.figures().stream()
-                .map(figure -> figure.key().equals(ClassFigure.ENGINE_BRAKE_FORCE.key())
+                .map(figure -> BRAKES.contains(figure.key())
                         ? new SourcedFigure(figure.key(), tonf, "tonf", figure.origin(), figure.note(), true)
                         : figure)
                 .toList();
