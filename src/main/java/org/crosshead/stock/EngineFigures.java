@@ -70,11 +70,13 @@ public sealed interface EngineFigures {
      * @param engineBlockForceN sum over the engine's blocks, 0 without a power brake
      * @param tenderBlockForceN sum over the tender's blocks, 0 for a tank engine
      * @param brakedKg braked weight of both as painted, where known
+     * @param vacuumPa vacuum that it makes in the train pipe; 21 inches where it is not said
      */
     record EngineBrake(
             BrakeKind kind,
             BrakeKind trainBrake,
             double engineBlockForceN,
             double tenderBlockForceN,
-            OptionalDouble brakedKg) {}
+            OptionalDouble brakedKg,
+            double vacuumPa) {}
 }

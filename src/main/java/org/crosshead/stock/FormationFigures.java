@@ -66,5 +66,7 @@ public sealed interface FormationFigures {
             double blockForceN,
             OptionalDouble handBlockForceN,
             OptionalDouble brakedKg,
+            OptionalDouble vacuumPa,
+            double compositionShare,
             boolean braked) {}
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.crosshead.kernel.braking.BrakeReading;
 import org.crosshead.kernel.resistance.TrainBody;
 import org.crosshead.kernel.traction.LocomotiveParameters;
 import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
@@ -189,7 +190,8 @@ public final class StockModel {
                 content.trainBrake(),
                 power ? si.of(ClassFigure.ENGINE_BRAKE_FORCE) : 0,
                 power && content.tenderEngine() ? si.of(ClassFigure.TENDER_BRAKE_FORCE) : 0,
-                si.ifKnown(ClassFigure.BRAKED_WEIGHT));
+                si.ifKnown(ClassFigure.BRAKED_WEIGHT),
+                si.ifKnown(ClassFigure.TRAIN_VACUUM).orElse(BrakeReading.twentyOneInchesPa()));
     }
 
     private static List<Vehicle> vehicles(
@@ -222,6 +224,8 @@ public final class StockModel {
                 TrainPipe.POWER_BRAKES.contains(kind.brake()) ? si.of(VehicleFigure.BRAKE_BLOCK_FORCE) : 0,
                 si.ifKnown(VehicleFigure.HAND_BRAKE_FORCE),
                 si.ifKnown(VehicleFigure.BRAKED_WEIGHT),
+                si.ifKnown(VehicleFigure.BRAKE_VACUUM),
+                si.ifKnown(VehicleFigure.COMPOSITION_BLOCKS).orElse(0),
                 reached && item.brakeWorking());
     }
 

@@ -27,6 +27,7 @@ import org.crosshead.route.PathEstimate;
 import org.crosshead.route.PathGeometry;
 import org.crosshead.route.Restriction;
 import org.crosshead.stock.BrakeKind;
+import org.crosshead.stock.EngineFigures;
 import org.crosshead.stock.EstimateUsed;
 import org.crosshead.stock.FigureEntry;
 import org.crosshead.stock.FormationFigures;
@@ -42,6 +43,7 @@ import org.jspecify.annotations.Nullable;
 final class PapersMaker {
 
     private static final double HOUR_S = 3_600;
+    private static final double PER_CENT = 100;
     /** How long the regulator is held open in the short movement that is told. */
     private static final double BURST_S = 2;
 
@@ -258,12 +260,40 @@ final class PapersMaker {
                 ? inputs.engines().get(0).ofClass().content().engineBrake()
                 : inputs.engines().get(0).ofClass().content().trainBrake();
         if (kind == BrakeKind.VACUUM) {
-            double inches = BrakeReading.vacuumPa(BrakeReading.twentyOneInchesPa(), share) / Units.paFromInHg(1);
-            assumptions.add(Phrase.of("assumption.reading-vacuum", Term.number(inches, "in")));
+            EngineFigures.Resolved engine = inputs.engines().get(0).figures();
+            double madePa = engine == null
+                    ? BrakeReading.twentyOneInchesPa()
+                    : engine.brake().vacuumPa();
+            assumptions.add(Phrase.of(
+                    "assumption.reading-vacuum", inches(BrakeReading.vacuumPa(madePa, share)), inches(madePa)));
+            if (onTrain) {
+                higherVacuum(Objects.requireNonNull(consist.figures()), madePa, assumptions);
+            }
         } else if (kind == BrakeKind.AIR) {
             double psi = Units.psiFromPa(BrakeReading.airReductionPa(share));
             assumptions.add(Phrase.of("assumption.reading-air", Term.number(psi, "psi")));
         }
+    }
+
+    /** Vehicles made for more vacuum than the engine makes press less, and may still hold the vacuum of another engine. */
+    private static void higherVacuum(FormationFigures.Resolved load, double madePa, List<Phrase> assumptions) {
+        load.vehicles().stream()
+                .filter(FormationFigures.Vehicle::braked)
+                .mapToDouble(vehicle -> vehicle.vacuumPa().orElse(madePa))
+                .max()
+                .ifPresent(mostPa -> {
+                    if (mostPa > madePa) {
+                        assumptions.add(Phrase.of(
+                                "assumption.vacuum-higher",
+                                inches(mostPa),
+                                inches(madePa),
+                                Term.number(PER_CENT * BrakeReading.vacuumShare(mostPa, madePa, 0), "%")));
+                    }
+                });
+    }
+
+    private static Term inches(double pa) {
+        return Term.number(pa / Units.paFromInHg(1), "in");
     }
 
     private void crown(List<Phrase> assumptions) {

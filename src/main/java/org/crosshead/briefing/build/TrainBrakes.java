@@ -1,10 +1,13 @@
 package org.crosshead.briefing.build;
 
 import java.util.List;
+import org.crosshead.kernel.braking.BrakeReading;
 import org.crosshead.kernel.braking.CastIronBlocks;
+import org.crosshead.kernel.braking.CompositionBlocks;
 import org.crosshead.kernel.braking.ContinuousBrake;
 import org.crosshead.kernel.braking.ContinuousBrake.Means;
 import org.crosshead.kernel.braking.ContinuousBrake.Timing;
+import org.crosshead.kernel.braking.MixedBlocks;
 import org.crosshead.kernel.motion.RailStretch;
 import org.crosshead.kernel.traction.Adhesion;
 import org.crosshead.kernel.traction.RailState;
@@ -30,35 +33,50 @@ final class TrainBrakes {
             double lengthM,
             List<RailStretch> poorRail) {
         EngineFigures.EngineBrake own = engine.brake();
-        double blockN = own.engineBlockForceN() + own.tenderBlockForceN();
-        double brakedKg = blockN > 0 ? engine.massKg() : 0;
+        double ironN = own.engineBlockForceN() + own.tenderBlockForceN();
+        double ironKg = ironN > 0 ? engine.massKg() : 0;
+        double compositionN = 0;
+        double compositionKg = 0;
         boolean onTrain = false;
         if (consist != null) {
             for (FormationFigures.Vehicle vehicle : consist.vehicles()) {
                 if (vehicle.braked()) {
                     onTrain = true;
-                    blockN += vehicle.blockForceN();
-                    brakedKg += vehicle.massKg();
+                    double share = vehicle.compositionShare();
+                    double forceN = pressedN(vehicle, engine.brake());
+                    ironN += (1 - share) * forceN;
+                    ironKg += (1 - share) * vehicle.massKg();
+                    compositionN += share * forceN;
+                    compositionKg += share * vehicle.massKg();
                 }
             }
         }
-        double railN = railShare(inputs.content().rail(), poorRail) * brakedKg * Units.GRAVITY_MPS2;
+        double railNPerKg = railShare(inputs.content().rail(), poorRail) * Units.GRAVITY_MPS2;
+        CastIronBlocks iron = new CastIronBlocks(ironN, CastIronBlocks.WET_OR_HOT, railNPerKg * ironKg);
+        CompositionBlocks composition =
+                new CompositionBlocks(compositionN, CompositionBlocks.WET, railNPerKg * compositionKg);
         return new ContinuousBrake(
                 means(own, onTrain),
                 timing(inputs.content().kind()),
                 onTrain ? lengthM : 0,
-                new CastIronBlocks(blockN, CastIronBlocks.WET_OR_HOT, railN));
+                compositionN > 0 ? new MixedBlocks(iron, composition) : iron);
+    }
+
+    /** A vacuum brake presses in proportion to the vacuum that the engine makes, where it is made for more. */
+    private static double pressedN(FormationFigures.Vehicle vehicle, EngineFigures.EngineBrake engine) {
+        boolean less = vehicle.brake() == BrakeKind.VACUUM
+                && vehicle.vacuumPa().isPresent()
+                && engine.vacuumPa() < vehicle.vacuumPa().getAsDouble();
+        return less
+                ? vehicle.blockForceN()
+                        * BrakeReading.vacuumShare(vehicle.vacuumPa().getAsDouble(), engine.vacuumPa(), 0)
+                : vehicle.blockForceN();
     }
 
     /** Returns the same brake on a rail that holds another share of the weight on braked wheels. */
     static ContinuousBrake onRail(ContinuousBrake brake, double fromShare, double toShare) {
-        CastIronBlocks blocks = brake.blocks();
         return new ContinuousBrake(
-                brake.means(),
-                brake.timing(),
-                brake.lengthM(),
-                new CastIronBlocks(
-                        blocks.blockForceN(), blocks.frictionShare(), blocks.railForceN() * toShare / fromShare));
+                brake.means(), brake.timing(), brake.lengthM(), brake.blocks().onRail(toShare / fromShare));
     }
 
     static double railShare(RailState rail, List<RailStretch> poorRail) {

@@ -9,7 +9,6 @@ import java.util.OptionalDouble;
 import org.crosshead.briefing.Policy;
 import org.crosshead.briefing.build.TrainInputs.EngineAtTrain;
 import org.crosshead.kernel.braking.Application;
-import org.crosshead.kernel.braking.CastIronBlocks;
 import org.crosshead.kernel.braking.ContinuousBrake;
 import org.crosshead.kernel.braking.Release;
 import org.crosshead.kernel.braking.ServiceBrakes;
@@ -149,12 +148,8 @@ final class TrainModel {
 
     private Application service(ContinuousBrake brake) {
         double share = inputs.policyValue(Policy.SERVICE_SHARE) / ServiceBrakes.SERVICE_SHARE;
-        CastIronBlocks blocks = brake.blocks();
         ContinuousBrake shared = new ContinuousBrake(
-                brake.means(),
-                brake.timing(),
-                brake.lengthM(),
-                new CastIronBlocks(share * blocks.blockForceN(), blocks.frictionShare(), blocks.railForceN()));
+                brake.means(), brake.timing(), brake.lengthM(), brake.blocks().times(share));
         return ServiceBrakes.service(shared, inputs.policyValue(Policy.REACTION_TIME));
     }
 

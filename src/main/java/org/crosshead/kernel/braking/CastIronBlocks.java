@@ -14,7 +14,7 @@ import org.crosshead.kernel.units.Units;
  * @param frictionShare 1 for dry cool iron, {@link #WET_OR_HOT} otherwise
  * @param railForceN what the rail holds under the braked wheels
  */
-public record CastIronBlocks(double blockForceN, double frictionShare, double railForceN) implements BrakeForce {
+public record CastIronBlocks(double blockForceN, double frictionShare, double railForceN) implements Blocks {
 
     /** Share of the friction of dry blocks: from memory. */
     public static final double WET_OR_HOT = 0.8;
@@ -47,9 +47,14 @@ public record CastIronBlocks(double blockForceN, double frictionShare, double ra
         return Math.min(railForceN, frictionShare * friction(speedMps) * blockForceN);
     }
 
-    /** Returns the same blocks pressed with a share of the full force. */
-    public CastIronBlocks pressed(double share) {
-        return new CastIronBlocks(blockForceN * Check.within("share", share, 0, 1), frictionShare, railForceN);
+    @Override
+    public CastIronBlocks times(double multiple) {
+        return new CastIronBlocks(blockForceN * Check.notNegative("multiple", multiple), frictionShare, railForceN);
+    }
+
+    @Override
+    public CastIronBlocks onRail(double multiple) {
+        return new CastIronBlocks(blockForceN, frictionShare, railForceN * Check.notNegative("multiple", multiple));
     }
 
     /** Returns these and other blocks together, each with its own force; the friction is the lower of the two. */

@@ -8,7 +8,7 @@ import org.crosshead.kernel.units.Check;
  * @param lengthM length of train that the brake reaches, from the driver's handle to its rear
  * @param blocks of all working brakes together, full application
  */
-public record ContinuousBrake(Means means, Timing timing, double lengthM, CastIronBlocks blocks) {
+public record ContinuousBrake(Means means, Timing timing, double lengthM, Blocks blocks) {
 
     public ContinuousBrake {
         Check.within("lengthM", lengthM, 0, 1_500);

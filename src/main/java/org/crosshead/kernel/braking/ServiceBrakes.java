@@ -40,7 +40,7 @@ public final class ServiceBrakes {
                 reactionS,
                 times.delayS(),
                 times.buildUpS(),
-                brake.blocks().pressed(SERVICE_SHARE));
+                brake.blocks().times(SERVICE_SHARE));
     }
 
     /** Returns an emergency application. */

@@ -71,6 +71,8 @@ public enum ClassFigure implements FigureSpec {
     /** Sum of the forces of all blocks on the engine's wheels, full application. */
     ENGINE_BRAKE_FORCE(Need.BRAKE, new Range(0, 300), TON_FORCE, KILONEWTON, POUND_FORCE),
     TENDER_BRAKE_FORCE(Need.BRAKE, new Range(0, 200), TON_FORCE, KILONEWTON, POUND_FORCE),
+    /** That it makes in the train pipe with the brake released. */
+    TRAIN_VACUUM(Need.WHERE_KNOWN, new Range(15, 27), INCH_OF_MERCURY, KILOPASCAL),
     /** Of engine and tender, as painted. */
     BRAKED_WEIGHT(Need.WHERE_KNOWN, new Range(0, 400), TONNE, TON),
     MAX_SPEED(Need.SPEED, new Range(5, 140), FigureUnit.MPH, KMH),

@@ -14,6 +14,8 @@ public enum FigureUnit {
     CHAIN("ch", Units.metresFromChains(1)),
     PSI("psi", Units.paFromPsi(1)),
     BAR("bar", Units.paFromBar(1)),
+    INCH_OF_MERCURY("inHg", Units.paFromInHg(1)),
+    KILOPASCAL("kPa", 1000),
     SQUARE_FOOT("sq ft", Units.m2FromSqFt(1)),
     SQUARE_METRE("m2", 1),
     PER_CENT("%", 1 / 100.0),

@@ -18,6 +18,10 @@ public enum VehicleFigure implements FigureSpec {
     AXLES(Need.ROAD, new Range(2, 16), COUNT),
     /** Sum of the forces of all blocks, full application. */
     BRAKE_BLOCK_FORCE(Need.BRAKE, new Range(0, 150), TON_FORCE, KILONEWTON, POUND_FORCE),
+    /** Vacuum for which the force of the blocks is stated. */
+    BRAKE_VACUUM(Need.WHERE_KNOWN, new Range(15, 27), INCH_OF_MERCURY, KILOPASCAL),
+    /** Share of the blocks that are of composition, 0 for iron only. */
+    COMPOSITION_BLOCKS(Need.WHERE_KNOWN, new Range(0, 100), PER_CENT),
     /** Sum of the forces of all blocks with the hand brake hard on. */
     HAND_BRAKE_FORCE(Need.WHERE_KNOWN, new Range(0, 60), TON_FORCE, KILONEWTON, POUND_FORCE),
     BRAKED_WEIGHT(Need.WHERE_KNOWN, new Range(0, 250), TONNE, TON),

@@ -72,7 +72,7 @@ class ServiceBrakesTests {
     void blocksNeverHoldMoreThanTheRail() {
         CastIronBlocks hard = CastIronBlocks.dry(2e6, 100_000);
         assertThat(hard.forceN(0)).isCloseTo(0.15 * 100_000 * Units.GRAVITY_MPS2, within(1e-6));
-        assertThat(hard.pressed(0.1).forceN(0)).isCloseTo(0.27 * 2e5, within(1e-6));
+        assertThat(hard.times(0.1).forceN(0)).isCloseTo(0.27 * 2e5, within(1e-6));
         CastIronBlocks wet = new CastIronBlocks(1e5, CastIronBlocks.WET_OR_HOT, 1e6);
         assertThat(wet.forceN(0)).isCloseTo(0.8 * 0.27 * 1e5, within(1e-6));
         assertThat(wet.plus(hard).frictionShare()).isEqualTo(0.8);
@@ -104,7 +104,7 @@ class ServiceBrakesTests {
                 .hasMessageContaining("lengthM");
         assertThatThrownBy(() -> new CastIronBlocks(-1, 1, 1)).hasMessageContaining("blockForceN");
         assertThatThrownBy(() -> CastIronBlocks.friction(-0.1)).hasMessageContaining("speedMps");
-        assertThatThrownBy(() -> BLOCKS.pressed(1.1)).hasMessageContaining("share");
+        assertThatThrownBy(() -> BLOCKS.times(-0.1)).hasMessageContaining("multiple");
         assertThatThrownBy(() -> Subset026Conversion.basicMps2(5)).hasMessageContaining("lambda");
         assertThatThrownBy(() -> Subset026Conversion.stepMps2(6, 100)).hasMessageContaining("n must");
         assertThatThrownBy(() -> Subset026Times.FREIGHT_G.serviceS(Double.NaN)).hasMessageContaining("lengthM");

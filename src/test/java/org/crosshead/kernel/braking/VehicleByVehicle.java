@@ -44,7 +44,7 @@ final class VehicleByVehicle {
                     : outerN
                             - Math.min(
                                     blocks.railForceN() * share,
-                                    share * blocks.pressed(1).forceN(v));
+                                    share * blocks.times(1).forceN(v));
             double next = Math.max(0, v + forceN / body.inertiaKg() * STEP_S);
             x += (v + next) / 2 * STEP_S;
             v = next;
