@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.OptionalDouble;
 import org.crosshead.briefing.Policy;
 import org.crosshead.briefing.Policy.PolicyFigure;
@@ -252,10 +251,9 @@ final class PapersMaker {
     /** Says what the gauge shows in a service application as it is counted. */
     private void reading(List<Phrase> assumptions) {
         double share = inputs.policyValue(Policy.SERVICE_SHARE);
-        Consist consist = inputs.consist();
-        boolean onTrain = consist != null
-                && consist.figures() != null
-                && consist.figures().vehicles().stream().anyMatch(FormationFigures.Vehicle::braked);
+        FormationFigures.Resolved load =
+                inputs.consist() == null ? null : inputs.consist().figures();
+        boolean onTrain = load != null && load.vehicles().stream().anyMatch(FormationFigures.Vehicle::braked);
         BrakeKind kind = !onTrain
                 ? inputs.engines().get(0).ofClass().content().engineBrake()
                 : inputs.engines().get(0).ofClass().content().trainBrake();
@@ -266,8 +264,8 @@ final class PapersMaker {
                     : engine.brake().vacuumPa();
             assumptions.add(Phrase.of(
                     "assumption.reading-vacuum", inches(BrakeReading.vacuumPa(madePa, share)), inches(madePa)));
-            if (onTrain) {
-                higherVacuum(Objects.requireNonNull(consist.figures()), madePa, assumptions);
+            if (load != null) {
+                higherVacuum(load, madePa, assumptions);
             }
         } else if (kind == BrakeKind.AIR) {
             double psi = Units.psiFromPa(BrakeReading.airReductionPa(share));
