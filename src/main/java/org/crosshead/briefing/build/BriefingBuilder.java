@@ -95,7 +95,7 @@ public class BriefingBuilder {
                 times == null ? List.of() : times.times(),
                 times == null ? List.of() : times.supplies(),
                 papers.notes(),
-                papers.assumptions(workings),
+                new AssumptionMaker(inputs).made(workings),
                 papers.sources(),
                 workings == null ? Map.of() : workings.book().figures(),
                 papers.inputs(),

@@ -102,7 +102,7 @@ class InputsReader {
         Consist consist = consist(content, engineWorks, missing, revisions);
         path.estimates().stream()
                 .filter(estimate -> !estimate.accepted())
-                .map(estimate -> PapersMaker.estimate("missing", estimate, path))
+                .map(estimate -> AssumptionMaker.estimate("missing", estimate, path))
                 .forEach(missing::add);
         reversalsAndCalls(content, path, missing);
         callsBeyondReversals(content, path, lengthM(atTrain, consist), missing);
