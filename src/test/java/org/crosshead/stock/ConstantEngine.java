@@ -59,6 +59,11 @@ public record ConstantEngine(LocomotiveParameters parameters) implements Engine 
     }
 
     @Override
+    public Pull cocksOpen(Pull pull, EngineState state, Controls controls) {
+        return pull;
+    }
+
+    @Override
     public double auxiliaryKgPerS(double blower) {
         return 0;
     }

@@ -151,6 +151,15 @@ final class CabView implements Moment {
         return pulls[engine].pull(state.boilers[engine], controls, speedMps, rail());
     }
 
+    /** Returns the pull of the handles as they are set, the cocks with them. */
+    Pull pullAsSet(int engine, Handles handles, double speedMps) {
+        Controls controls = followed(engine, handles.controls());
+        Pull pull = pull(engine, controls, speedMps);
+        return handles.cocksOpen() && controls.regulator() > 0
+                ? engines().get(engine).engine().cocksOpen(pull, state.boilers[engine], controls)
+                : pull;
+    }
+
     /** Returns the handles of an engine while the train engine has these. */
     Controls followed(int engine, Controls controls) {
         EngineAtWork atWork = engines().get(engine);

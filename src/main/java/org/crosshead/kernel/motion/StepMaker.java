@@ -242,7 +242,7 @@ final class StepMaker {
             forces.steamKgPerS(i, 0, engines.size());
             if (engines.get(i).worksAt(state.positionM)) {
                 Controls controls = state.handles.controls();
-                Pull pull = view.pull(i, view.followed(i, controls), speedMps);
+                Pull pull = view.pullAsSet(i, state.handles, speedMps);
                 forces.pullN += pull.forceN();
                 forces.steamKgPerS(i, pull.steamKgPerS(), engines.size());
                 if (i == 0 && controls.regulator() > 0) {

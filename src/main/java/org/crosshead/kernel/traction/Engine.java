@@ -15,6 +15,9 @@ public interface Engine {
      */
     Pull pull(EngineState state, Controls controls, double speedMps, RailState rail);
 
+    /** Returns a pull as it is with the cylinder cocks open: less of it, and the steam that blows through them. */
+    Pull cocksOpen(Pull pull, EngineState state, Controls controls);
+
     /**
      * Returns the state after steam was taken, coal put on and water fed for a while. Safety valves lift and shut by themselves.
      *

@@ -6,6 +6,7 @@ import org.crosshead.kernel.boiler.Furnace;
 import org.crosshead.kernel.boiler.Injectors;
 import org.crosshead.kernel.boiler.SafetyValves;
 import org.crosshead.kernel.cylinder.CylinderTable;
+import org.crosshead.kernel.steam.Orifice;
 import org.crosshead.kernel.steam.SaturatedSteam;
 import org.crosshead.kernel.steam.Superheat;
 import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
@@ -28,6 +29,9 @@ public final class SteamEngine implements Engine {
 
     /** Chest pressure with the first valve only, as a share of boiler pressure: an estimate. */
     static final double FIRST_VALVE_CHEST_SHARE = 0.7;
+
+    /** Share of the pull that is left with the cylinder cocks open: an estimate. */
+    private static final double COCKS_SHARE = 0.95;
 
     private static final double STEP_LONGEST_S = 60;
     private static final double SUPERHEAT_PER_SHARE_K = 600;
@@ -122,6 +126,21 @@ public final class SteamEngine implements Engine {
                 ? cylinderN * evaporationMaxKgPerS(state.pressurePa()) / steamKgPerS
                 : Double.POSITIVE_INFINITY;
         return new Pull(forceN, cylinderN, boilerN, railN, usedKgPerS, limit(cylinderN, boilerN, railN));
+    }
+
+    @Override
+    public Pull cocksOpen(Pull pull, EngineState state, Controls controls) {
+        double chestPa = absolute(state.pressurePa() * chestShare(controls.regulator()));
+        double lostKgPerS = parameters.cylinders().count()
+                * ShortMove.COCK_M2
+                * Orifice.flux(chestPa, 1 / steam.density(chestPa), SaturatedSteam.ATMOSPHERE_PA);
+        return new Pull(
+                COCKS_SHARE * pull.forceN(),
+                COCKS_SHARE * pull.cylinderForceN(),
+                pull.boilerForceN(),
+                pull.railForceN(),
+                pull.steamKgPerS() + lostKgPerS,
+                pull.limitedBy());
     }
 
     @Override

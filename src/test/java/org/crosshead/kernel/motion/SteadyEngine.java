@@ -62,6 +62,11 @@ record SteadyEngine(double forceN) implements Engine {
     }
 
     @Override
+    public Pull cocksOpen(Pull pull, EngineState state, Controls controls) {
+        return pull;
+    }
+
+    @Override
     public double auxiliaryKgPerS(double blower) {
         return 0;
     }

@@ -208,6 +208,20 @@ class SteamEngineTests {
         assertThat(heated.after(state, 0, feeding, 30)).isEqualTo(EXPRESS.after(state, 0, feeding, 30));
     }
 
+    /** An open cock of 20 mm on each cylinder blows off some tenths of a kilogram in a second, by Napier's rule; shut regulator, nothing. */
+    @Test
+    void cocksCostPullAndSteam() {
+        EngineState state = EngineFixtures.ready(EXPRESS, 0.9);
+        Controls controls = new Controls(1, 0.75);
+        Pull shut = EXPRESS.pull(state, controls, 2, RailState.DRY);
+        Pull open = EXPRESS.cocksOpen(shut, state, controls);
+        assertThat(open.forceN()).isLessThan(shut.forceN()).isGreaterThan(0.9 * shut.forceN());
+        double napier = 2 * Math.PI / 4 * 0.02 * 0.02 * (state.pressurePa() + 101_325) / 690;
+        assertThat(open.steamKgPerS() - shut.steamKgPerS()).isCloseTo(napier, withinPercentage(15));
+        double none = EXPRESS.cocksOpen(shut, state, new Controls(0, 0.75)).steamKgPerS() - shut.steamKgPerS();
+        assertThat(none).isBetween(0.0, 1e-9);
+    }
+
     @Test
     void steamThatLeaksOrHeatsTheTrainIsDrawnAllTheTime() {
         LocomotiveParameters warm = EXPRESS.parameters().drawing(0.2);
