@@ -120,7 +120,7 @@ class BriefingController {
         model.addAttribute("document", briefing.document());
         model.addAttribute("words", words);
         Drawings.Frozen frozen = drawings.of(id, briefing.document(), words);
-        model.addAttribute("brakingDrawings", frozen.braking());
+        model.addAttribute("brakingSection", frozen.braking());
         model.addAttribute(
                 "stretches", Stretch.of(frozen.panels(), briefing.document().handling()));
         model.addAttribute("workings", frozen.workings());

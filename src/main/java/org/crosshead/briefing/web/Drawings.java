@@ -40,9 +40,9 @@ class Drawings {
      * The frozen parts of a page.
      *
      * @param workings HTML of the section that says why
-     * @param braking SVG for each braking point that has curves, by its number
+     * @param braking HTML of the section on braking and standing
      */
-    record Frozen(List<Panel> panels, String workings, Map<Integer, String> braking) {}
+    record Frozen(List<Panel> panels, String workings, String braking) {}
 
     /**
      * One panel of the strip.
@@ -55,16 +55,19 @@ class Drawings {
 
     synchronized Frozen of(long id, BriefingDocument document, BriefingWords words) {
         return drawn.computeIfAbsent(
-                id,
-                unused -> new Frozen(
-                        draw(document, words),
-                        workings(document, words),
-                        BrakingDrawings.of(document.braking(), words)));
+                id, unused -> new Frozen(draw(document, words), workings(document, words), braking(document, words)));
     }
 
     private String workings(BriefingDocument document, BriefingWords words) {
         Context context = new Context(Locale.UK, Map.of("document", document, "words", words));
         return templates.process("briefing/workings", context);
+    }
+
+    private String braking(BriefingDocument document, BriefingWords words) {
+        Map<Integer, String> curves = BrakingDrawings.of(document.braking(), words);
+        Context context =
+                new Context(Locale.UK, Map.of("document", document, "words", words, "brakingDrawings", curves));
+        return templates.process("briefing/braking", context);
     }
 
     private List<Panel> draw(BriefingDocument document, BriefingWords words) {
