@@ -1,12 +1,9 @@
 package org.crosshead.diagram;
 
 import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Font;
 import java.util.List;
-import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.XYTextAnnotation;
-import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
@@ -19,8 +16,6 @@ public final class BrakingDrawing {
 
     private static final int WIDTH = 520;
     private static final int HEIGHT = 240;
-    private static final Color INK = new Color(0x1b1b1b);
-    private static final Color GRID = new Color(0xd0d0d0);
     private static final Font TYPE = new Font(Font.SANS_SERIF, Font.PLAIN, 15);
     private static final double ROOM = 1.12;
     /** Share of the fall of speed at which a line's name stands: the longer lines' to the right of them, the shorter ones' to the left. */
@@ -69,7 +64,8 @@ public final class BrakingDrawing {
     public static String svg(List<Curve> curves, double target, Words words) {
         XYSeriesCollection series = new XYSeriesCollection();
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
-        XYPlot plot = new XYPlot(series, axis(words.distance()), axis(words.speed()), renderer);
+        XYPlot plot = new XYPlot(
+                series, CurveChart.axis(words.distance(), TYPE), CurveChart.axis(words.speed(), TYPE), renderer);
         double longest = target;
         double fastest = 1;
         for (int i = 0; i < curves.size(); i++) {
@@ -81,7 +77,7 @@ public final class BrakingDrawing {
                 fastest = Math.max(fastest, point.speed());
             }
             series.addSeries(line);
-            renderer.setSeriesPaint(i, INK);
+            renderer.setSeriesPaint(i, CurveChart.INK);
             renderer.setSeriesStroke(i, curve.line().stroke);
         }
         for (int i = 0; i < curves.size(); i++) {
@@ -92,27 +88,12 @@ public final class BrakingDrawing {
                             : label(curves.get(i), LEFT_AT[(curves.size() - 1 - i) % 2], TextAnchor.TOP_RIGHT));
         }
         ValueMarker marker = new ValueMarker(target);
-        marker.setPaint(INK);
+        marker.setPaint(CurveChart.INK);
         marker.setStroke(new BasicStroke(3f));
         plot.addDomainMarker(marker);
         plot.getDomainAxis().setRange(0, longest * ROOM);
         plot.getRangeAxis().setRange(0, fastest * ROOM);
-        plot.setBackgroundPaint(Color.WHITE);
-        plot.setDomainGridlinePaint(GRID);
-        plot.setRangeGridlinePaint(GRID);
-        plot.setOutlineVisible(false);
-        JFreeChart chart = new JFreeChart(null, TYPE, plot, false);
-        chart.setBackgroundPaint(Color.WHITE);
-        return SvgDrawing.of(chart, WIDTH, HEIGHT, words.spoken());
-    }
-
-    private static NumberAxis axis(String words) {
-        NumberAxis axis = new NumberAxis(words);
-        axis.setTickLabelFont(TYPE);
-        axis.setLabelFont(TYPE);
-        axis.setTickLabelPaint(INK);
-        axis.setLabelPaint(INK);
-        return axis;
+        return SvgDrawing.of(CurveChart.chart(plot, TYPE), WIDTH, HEIGHT, words.spoken());
     }
 
     /** Stands beside the line, where it has come down to a share of the way from its first speed to its last. */
@@ -128,10 +109,6 @@ public final class BrakingDrawing {
                 break;
             }
         }
-        XYTextAnnotation label = new XYTextAnnotation(" " + curve.label() + " ", at.distance(), at.speed());
-        label.setFont(TYPE);
-        label.setPaint(INK);
-        label.setTextAnchor(anchor);
-        return label;
+        return CurveChart.label(curve.label(), at.distance(), at.speed(), TYPE, anchor);
     }
 }

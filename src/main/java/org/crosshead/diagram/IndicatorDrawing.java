@@ -1,13 +1,10 @@
 package org.crosshead.diagram;
 
 import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Font;
 import java.util.Comparator;
 import java.util.List;
-import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.XYTextAnnotation;
-import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.TextAnchor;
@@ -19,8 +16,6 @@ public final class IndicatorDrawing {
 
     private static final int WIDTH = 560;
     private static final int HEIGHT = 360;
-    private static final Color INK = new Color(0x1b1b1b);
-    private static final Color GRID = new Color(0xd0d0d0);
     private static final Font TYPE = new Font(Font.SANS_SERIF, Font.PLAIN, 16);
     private static final double PER_CENT = 100;
     /** Where on the stroke a diagram's name stands at its line of admission or expansion, and on which side of it. */
@@ -58,30 +53,16 @@ public final class IndicatorDrawing {
     public static String svg(List<Loop> loops, Words words) {
         XYSeriesCollection series = new XYSeriesCollection();
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
-        XYPlot plot = new XYPlot(series, axis(words.stroke()), axis(words.pressure()), renderer);
+        XYPlot plot = new XYPlot(
+                series, CurveChart.axis(words.stroke(), TYPE), CurveChart.axis(words.pressure(), TYPE), renderer);
         for (int i = 0; i < loops.size(); i++) {
             series.addSeries(series(i, loops.get(i)));
-            renderer.setSeriesPaint(i, INK);
+            renderer.setSeriesPaint(i, CurveChart.INK);
             renderer.setSeriesStroke(i, STROKES[i % STROKES.length]);
             plot.addAnnotation(label(loops.get(i), i % LABELS_AT.length));
         }
         plot.getDomainAxis().setRange(0, PER_CENT);
-        plot.setBackgroundPaint(Color.WHITE);
-        plot.setDomainGridlinePaint(GRID);
-        plot.setRangeGridlinePaint(GRID);
-        plot.setOutlineVisible(false);
-        JFreeChart chart = new JFreeChart(null, TYPE, plot, false);
-        chart.setBackgroundPaint(Color.WHITE);
-        return SvgDrawing.of(chart, WIDTH, HEIGHT, words.spoken());
-    }
-
-    private static NumberAxis axis(String words) {
-        NumberAxis axis = new NumberAxis(words);
-        axis.setTickLabelFont(TYPE);
-        axis.setLabelFont(TYPE);
-        axis.setTickLabelPaint(INK);
-        axis.setLabelPaint(INK);
-        return axis;
+        return SvgDrawing.of(CurveChart.chart(plot, TYPE), WIDTH, HEIGHT, words.spoken());
     }
 
     /** Closed, so that the last point is the first again. */
@@ -98,10 +79,6 @@ public final class IndicatorDrawing {
         Point at = outward.stream()
                 .min(Comparator.comparingDouble(point -> Math.abs(point.strokeShare() - LABELS_AT[number])))
                 .orElseThrow();
-        XYTextAnnotation label = new XYTextAnnotation(" " + loop.label() + " ", PER_CENT * at.strokeShare(), at.psi());
-        label.setFont(TYPE);
-        label.setPaint(INK);
-        label.setTextAnchor(SIDES[number]);
-        return label;
+        return CurveChart.label(loop.label(), PER_CENT * at.strokeShare(), at.psi(), TYPE, SIDES[number]);
     }
 }

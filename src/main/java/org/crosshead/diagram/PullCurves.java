@@ -1,15 +1,12 @@
 package org.crosshead.diagram;
 
 import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Font;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.XYTextAnnotation;
-import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.TextAnchor;
@@ -23,8 +20,6 @@ public final class PullCurves {
     private static final int WIDTH = 560;
 
     private static final int HEIGHT = 400;
-    private static final Color INK = new Color(0x1b1b1b);
-    private static final Color GRID = new Color(0xd0d0d0);
     private static final Font LABEL = new Font(Font.SANS_SERIF, Font.PLAIN, 16);
     private static final Font TICKS = new Font(Font.SANS_SERIF, Font.PLAIN, 16);
     /** Room right of the last speed, for the labels that stand at the ends of the lines. */
@@ -75,21 +70,16 @@ public final class PullCurves {
     public static String svg(List<Curve> curves, Words words) {
         XYSeriesCollection series = new XYSeriesCollection();
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
-        XYPlot plot = new XYPlot(series, axis(words.speed()), axis(words.pull()), renderer);
+        XYPlot plot = new XYPlot(
+                series, CurveChart.axis(words.speed(), TICKS), CurveChart.axis(words.pull(), TICKS), renderer);
         for (int i = 0; i < curves.size(); i++) {
             series.addSeries(series(i, curves.get(i)));
-            renderer.setSeriesPaint(i, INK);
+            renderer.setSeriesPaint(i, CurveChart.INK);
             renderer.setSeriesStroke(i, curves.get(i).line().stroke);
         }
         ranges(plot, curves);
         labels(plot, curves);
-        plot.setBackgroundPaint(Color.WHITE);
-        plot.setDomainGridlinePaint(GRID);
-        plot.setRangeGridlinePaint(GRID);
-        plot.setOutlineVisible(false);
-        JFreeChart chart = new JFreeChart(null, LABEL, plot, false);
-        chart.setBackgroundPaint(Color.WHITE);
-        return SvgDrawing.of(chart, WIDTH, HEIGHT, words.spoken());
+        return SvgDrawing.of(CurveChart.chart(plot, LABEL), WIDTH, HEIGHT, words.spoken());
     }
 
     private static void ranges(XYPlot plot, List<Curve> curves) {
@@ -106,15 +96,6 @@ public final class PullCurves {
                 .orElse(1);
         plot.getDomainAxis().setRange(0, speedMax * LABEL_ROOM);
         plot.getRangeAxis().setRange(0, pullMax * 1.05);
-    }
-
-    private static NumberAxis axis(String words) {
-        NumberAxis axis = new NumberAxis(words);
-        axis.setTickLabelFont(TICKS);
-        axis.setLabelFont(TICKS);
-        axis.setTickLabelPaint(INK);
-        axis.setLabelPaint(INK);
-        return axis;
     }
 
     private static XYSeries series(int number, Curve curve) {
@@ -155,11 +136,6 @@ public final class PullCurves {
     }
 
     private static XYTextAnnotation label(Curve curve, double heightLbf) {
-        XYTextAnnotation label =
-                new XYTextAnnotation(" " + curve.label(), end(curve).speedMph(), heightLbf);
-        label.setFont(LABEL);
-        label.setPaint(INK);
-        label.setTextAnchor(TextAnchor.CENTER_LEFT);
-        return label;
+        return CurveChart.label(curve.label(), end(curve).speedMph(), heightLbf, LABEL, TextAnchor.CENTER_LEFT);
     }
 }

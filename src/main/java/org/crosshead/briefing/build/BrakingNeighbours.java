@@ -15,6 +15,7 @@ import org.crosshead.kernel.motion.Run;
 final class BrakingNeighbours {
 
     private static final double TOGETHER_M = 200;
+    private static final double PER_CENT = 100;
 
     private final Workings workings;
 
@@ -39,7 +40,8 @@ final class BrakingNeighbours {
                 warnings.add(Phrase.of(
                         "braking.warning.not-recovered",
                         workings.book().put(key + "between", seconds("braking.between", offS, onS)),
-                        workings.book().given(key + "recover", recoverS, "sec", "own:release")));
+                        workings.book().given(key + "recover", recoverS, "sec", "own:release"),
+                        workings.book().put(key + "left", left(onS - offS, recoverS))));
             }
         }
         return warnings;
@@ -53,6 +55,20 @@ final class BrakingNeighbours {
                 List.of(new Input("on", onS, "s", "run:time"), new Input("off", offS, "s", "run:time")),
                 onS - offS,
                 "sec",
+                "ARITHMETIC")));
+    }
+
+    private Figure left(double afterS, double recoverS) {
+        double percent = PER_CENT * Release.share(workings.model().brake(), afterS);
+        return Figure.of(List.of(new Step(
+                StepKind.FORMULA,
+                "braking.recovered",
+                "100 * min(1, after / recover)",
+                List.of(
+                        new Input("after", afterS, "s", "run:time"),
+                        new Input("recover", recoverS, "s", "own:release")),
+                percent,
+                "%",
                 "ARITHMETIC")));
     }
 

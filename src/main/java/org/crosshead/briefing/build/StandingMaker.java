@@ -3,7 +3,6 @@ package org.crosshead.briefing.build;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Standing;
@@ -55,7 +54,6 @@ final class StandingMaker {
     private StandingRow row(PathFeature feature, StandingPlaces.Start start, String key) {
         return new StandingRow(
                 workings.placeAt(feature.fromM()),
-                feature.feature().kind().name().toLowerCase(Locale.ROOT),
                 feature.feature().name(),
                 start(start, key),
                 hold(feature.fromM(), key));

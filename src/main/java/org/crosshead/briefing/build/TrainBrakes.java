@@ -3,11 +3,11 @@ package org.crosshead.briefing.build;
 import java.util.List;
 import org.crosshead.kernel.braking.BrakeReading;
 import org.crosshead.kernel.braking.CastIronBlocks;
+import org.crosshead.kernel.braking.CombinedBrake;
 import org.crosshead.kernel.braking.CompositionBlocks;
 import org.crosshead.kernel.braking.ContinuousBrake;
 import org.crosshead.kernel.braking.ContinuousBrake.Means;
 import org.crosshead.kernel.braking.ContinuousBrake.Timing;
-import org.crosshead.kernel.braking.MixedBlocks;
 import org.crosshead.kernel.motion.RailStretch;
 import org.crosshead.kernel.traction.Adhesion;
 import org.crosshead.kernel.traction.RailState;
@@ -59,7 +59,7 @@ final class TrainBrakes {
                 means(own, onTrain),
                 timing(inputs.content().kind()),
                 onTrain ? lengthM : 0,
-                compositionN > 0 ? new MixedBlocks(iron, composition) : iron);
+                compositionN > 0 ? CombinedBrake.of(iron, composition) : iron);
     }
 
     /** A vacuum brake presses in proportion to the vacuum that the engine makes, where it is made for more. */

@@ -100,6 +100,18 @@ public record BriefingDocument(
         return today.stream().filter(sentence -> !leads(sentence)).toList();
     }
 
+    /** Returns the number of the first of them in the list of the day. */
+    public int followingFrom() {
+        return leading().size() + 1;
+    }
+
+    /** Returns what the gauge shows of an application as it is counted, which stands with the braking points too. */
+    public List<Phrase> readings() {
+        return assumptions.stream()
+                .filter(phrase -> phrase.kind().startsWith("assumption.reading"))
+                .toList();
+    }
+
     private static boolean leads(Phrase sentence) {
         return DANGERS.contains(sentence.kind())
                 || LEADING.stream().anyMatch(start -> sentence.kind().startsWith(start));

@@ -2,6 +2,7 @@ package org.crosshead.kernel.braking;
 
 import java.util.OptionalInt;
 import org.crosshead.kernel.units.Check;
+import org.crosshead.kernel.units.Units;
 
 /**
  * The braked-axle table of a law of 1897: how many of 100 wagon axles of a train on a main line must be braked so that it stops within
@@ -44,7 +45,7 @@ public final class BrakedAxleTable {
         Check.within("fall", fall, 0, 0.2);
         Check.notNegative("speedMps", speedMps);
         int row = atLeast(FALLS_PERMILLE, fall * 1000);
-        int column = atLeast(SPEEDS_KMH, speedMps * 3.6);
+        int column = atLeast(SPEEDS_KMH, Units.kmhFromMps(speedMps));
         return row < PER_HUNDRED.length && column < PER_HUNDRED[row].length
                 ? OptionalInt.of(PER_HUNDRED[row][column])
                 : OptionalInt.empty();

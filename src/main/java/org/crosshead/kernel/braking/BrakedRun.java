@@ -22,14 +22,20 @@ final class BrakedRun {
     private final double fromM;
     private final double toMps;
     private final double speedMaxMps;
+    private final StoppingDistance.Listener listener;
 
     private double positionM;
     private double speedMps;
     private double timeS;
     private boolean down;
-    private StoppingDistance.Listener trace = (distanceM, atMps) -> {};
 
-    BrakedRun(Application application, TrainBody body, GradientProfile profile, Start start) {
+    BrakedRun(
+            Application application,
+            TrainBody body,
+            GradientProfile profile,
+            Start start,
+            StoppingDistance.Listener listener) {
+        this.listener = listener;
         this.application = application;
         this.body = body;
         this.profile = profile;
@@ -44,14 +50,9 @@ final class BrakedRun {
     /** Where and how fast it begins, and the speed that is wanted. */
     record Start(double positionM, double fromMps, double toMps) {}
 
-    /** Returns the outcome and hands every step's end to a listener, distances from the start. */
-    Braking outcome(StoppingDistance.Listener listener) {
-        trace = listener;
-        trace.at(0, speedMps);
-        return outcome();
-    }
-
+    /** Returns the outcome; the listener hears of the start and of every step, distances from the start. */
     Braking outcome() {
+        listener.at(0, speedMps);
         phase(application.reactionS(), (t, x, v) -> Math.max(0, driftMps2(x, v)));
         double reactionM = positionM - fromM;
         phase(application.delayS(), (t, x, v) -> driftMps2(x, v));
@@ -94,7 +95,7 @@ final class BrakedRun {
         positionM = next.positionM();
         speedMps = next.speedMps();
         timeS += takenS;
-        trace.at(positionM - fromM, speedMps);
+        listener.at(positionM - fromM, speedMps);
     }
 
     /** Returns the time within a step at which the wanted speed is reached, by halving: it lies above at 0 and not above at the end. */

@@ -18,6 +18,8 @@ public final class StoppingDistance {
     private static final double EXACT_M = 0.01;
     private static final int TRIES_MAX = 80;
 
+    private static final Listener NOBODY = (distanceM, speedMps) -> {};
+
     private StoppingDistance() {}
 
     /**
@@ -33,9 +35,7 @@ public final class StoppingDistance {
             double fromM,
             double fromMps,
             double toMps) {
-        Check.within("fromMps", fromMps, 0, SPEED_MAX_MPS);
-        Check.within("toMps", toMps, 0, SPEED_MAX_MPS);
-        return new BrakedRun(application, body, profile, new BrakedRun.Start(fromM, fromMps, toMps)).outcome();
+        return traced(application, body, profile, fromM, fromMps, toMps, NOBODY);
     }
 
     /** Hears how a train slows, step by step. */
@@ -57,7 +57,8 @@ public final class StoppingDistance {
             Listener listener) {
         Check.within("fromMps", fromMps, 0, SPEED_MAX_MPS);
         Check.within("toMps", toMps, 0, SPEED_MAX_MPS);
-        return new BrakedRun(application, body, profile, new BrakedRun.Start(fromM, fromMps, toMps)).outcome(listener);
+        return new BrakedRun(application, body, profile, new BrakedRun.Start(fromM, fromMps, toMps), listener)
+                .outcome();
     }
 
     /**

@@ -35,7 +35,7 @@ class CompositionBlocksReferenceTests {
     void mixedTrainsTakeEachVehicleAsItIs() {
         CastIronBlocks iron = new CastIronBlocks(100_000, 0.8, 12_000);
         CompositionBlocks composition = new CompositionBlocks(50_000, CompositionBlocks.WET, 1e6);
-        MixedBlocks mixed = new MixedBlocks(iron, composition);
+        CombinedBrake mixed = CombinedBrake.of(iron, composition);
         assertThat(mixed.forceN(0)).isEqualTo(12_000 + 0.5 * 0.36 * 50_000, within(1e-9));
         assertThat(mixed.times(0.5).forceN(0)).isEqualTo(0.8 * 0.27 * 50_000 + 0.5 * 0.36 * 25_000, within(1e-6));
         assertThat(mixed.onRail(0.5).forceN(0)).isEqualTo(6_000 + 0.5 * 0.36 * 50_000, within(1e-9));

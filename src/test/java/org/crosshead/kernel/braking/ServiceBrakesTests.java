@@ -81,7 +81,7 @@ class ServiceBrakesTests {
 
     @Test
     void severalBrakesAddUp() {
-        CombinedBrake both = CombinedBrake.of(new ConstantRetardation(1_000), BLOCKS);
+        CombinedBrake both = CombinedBrake.of(new CastIronBlocks(1e6, 1, 1_000), BLOCKS);
         assertThat(both.forceN(20)).isCloseTo(1_000 + BLOCKS.forceN(20), within(1e-9));
         assertThat(CombinedBrake.of().forceN(20)).isZero();
     }
