@@ -56,6 +56,7 @@ import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 import org.springframework.test.context.ActiveProfiles;
 import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.transaction.annotation.Transactional;
 
 /** The briefings of the demonstration railway, from the database to the page. */
 @SpringBootTest(properties = "spring.datasource.url=jdbc:h2:mem:briefings;DB_CLOSE_DELAY=-1")
@@ -296,6 +297,65 @@ class DemonstrationBriefingsTests {
             double yards = (row.targetPlace().positionM() - row.brakeAt().positionM()) / 0.9144;
             assertThat(yards).isCloseTo(service.value(), within(30.0));
         });
+    }
+
+    /** Two reductions so near to each other that the brake is let go for the first and has not recovered for the second. */
+    @Test
+    @Transactional
+    void brakeThatHasNotRecoveredIsCountedWithTheForceItHas() {
+        ServiceJob.run(INSPECTOR, () -> {
+            restrictions.enter(reduction("T-910", 4_240, 45));
+            restrictions.enter(reduction("T-911", 4_297, 55));
+        });
+        BriefingDocument document = document(prepared(named("1X01").id()));
+        BrakingRow second = document.braking().stream()
+                .filter(row -> row.warnings().stream().anyMatch(w -> w.kind().equals("braking.warning.not-recovered")))
+                .findFirst()
+                .orElseThrow();
+        double left = figure(document, "b" + second.number() + ".left").value() / 100;
+        assertThat(left).isBetween(0.2, 0.95);
+        BrakingRow whole = document.braking().stream()
+                .filter(row -> row.warnings().isEmpty())
+                .filter(row -> figure(document, "b" + row.number() + ".speed").value()
+                        == figure(document, "b" + second.number() + ".speed").value())
+                .findFirst()
+                .orElseThrow();
+        double share = brakeN(document, second) / brakeN(document, whole);
+        assertThat(share).isCloseTo(left, within(0.03));
+        assertThat(second.brakeAt().positionM()).isLessThan(second.targetPlace().positionM() - 500);
+    }
+
+    private double brakeN(BriefingDocument document, BrakingRow row) {
+        return figure(document, "b" + row.number() + ".service").steps().get(0).inputs().stream()
+                .filter(input -> input.symbol().equals("brake"))
+                .findFirst()
+                .orElseThrow()
+                .value();
+    }
+
+    private RestrictionDraft reduction(String number, double fromChains, double mph) {
+        return new RestrictionDraft(
+                number,
+                "MAIN",
+                fromChains,
+                fromChains + 10,
+                mph,
+                SpeedUnit.MPH,
+                Scope.BOTH,
+                clock.instant().minus(Duration.ofDays(1)),
+                clock.instant().plus(Duration.ofDays(2)),
+                "Drainage work");
+    }
+
+    /** On the line measured in kilometres distances are metres, on the others yards. */
+    @Test
+    void distancesAreToldInTheMeasureOfTheRoad() {
+        BriefingDocument document = document(prepared(named("2K07").id()));
+        Set<String> units = document.braking().stream()
+                .map(row -> figure(document, "b" + row.number() + ".service").unit() + " on "
+                        + row.brakeAt().routeCode())
+                .collect(Collectors.toSet());
+        assertThat(units).contains("m on KLINE").doesNotContain("yd on KLINE", "m on MAIN", "m on BRANCH");
     }
 
     @Test

@@ -15,7 +15,6 @@ import org.crosshead.route.FeatureKind;
 import org.crosshead.route.PathEstimate;
 import org.crosshead.route.PathGeometry;
 import org.crosshead.stock.BrakeKind;
-import org.crosshead.stock.EngineFigures;
 import org.crosshead.stock.EstimateUsed;
 import org.crosshead.stock.FormationFigures;
 import org.jspecify.annotations.Nullable;
@@ -100,26 +99,11 @@ final class AssumptionMaker {
 
     /** Says what the gauge shows in a service application as it is counted. */
     private void reading(List<Phrase> assumptions) {
-        double share = inputs.policyValue(Policy.SERVICE_SHARE);
+        GaugeReading.of(inputs).ifPresent(reading -> assumptions.add(reading.assumption()));
         FormationFigures.Resolved load =
                 inputs.consist() == null ? null : inputs.consist().figures();
-        boolean onTrain = load != null && load.vehicles().stream().anyMatch(FormationFigures.Vehicle::braked);
-        BrakeKind kind = !onTrain
-                ? inputs.engines().get(0).ofClass().content().engineBrake()
-                : inputs.engines().get(0).ofClass().content().trainBrake();
-        if (kind == BrakeKind.VACUUM) {
-            EngineFigures.Resolved engine = inputs.engines().get(0).figures();
-            double madePa = engine == null
-                    ? BrakeReading.twentyOneInchesPa()
-                    : engine.brake().vacuumPa();
-            assumptions.add(Phrase.of(
-                    "assumption.reading-vacuum", inches(BrakeReading.vacuumPa(madePa, share)), inches(madePa)));
-            if (load != null) {
-                higherVacuum(load, madePa, assumptions);
-            }
-        } else if (kind == BrakeKind.AIR) {
-            double psi = Units.psiFromPa(BrakeReading.airReductionPa(share));
-            assumptions.add(Phrase.of("assumption.reading-air", Term.number(psi, "psi")));
+        if (load != null && GaugeReading.kind(inputs) == BrakeKind.VACUUM) {
+            higherVacuum(load, GaugeReading.madePa(inputs), assumptions);
         }
     }
 
@@ -133,15 +117,11 @@ final class AssumptionMaker {
                     if (mostPa > madePa) {
                         assumptions.add(Phrase.of(
                                 "assumption.vacuum-higher",
-                                inches(mostPa),
-                                inches(madePa),
+                                GaugeReading.inches(mostPa),
+                                GaugeReading.inches(madePa),
                                 Term.number(PER_CENT * BrakeReading.vacuumShare(mostPa, madePa, 0), "%")));
                     }
                 });
-    }
-
-    private static Term inches(double pa) {
-        return Term.number(pa / Units.paFromInHg(1), "in");
     }
 
     private void crown(List<Phrase> assumptions) {

@@ -277,16 +277,17 @@ final class BrakeSentences {
         while (speedMps > SPEED_STEP_MPS && neededM(worst.signalM(), speedMps) > worst.availableM()) {
             speedMps -= SPEED_STEP_MPS;
         }
-        double yardM = Units.metresFromYards(1);
+        double atM = worst.distant().fromM();
+        double unitM = workings.speeds().distanceUnitM(atM);
         Step step = new Step(
                 StepKind.FORMULA,
-                "braking.seen-yards",
-                "distance / yard",
+                "braking.seen",
+                "distance / unit",
                 List.of(
                         new Input("distance", worst.availableM(), "m", "route:sighting"),
-                        new Input("yard", yardM, "m", "UNITS")),
-                worst.availableM() / yardM,
-                "yd",
+                        new Input("unit", unitM, "m", "UNITS")),
+                worst.availableM() / unitM,
+                workings.speeds().distanceUnit(atM),
                 "UNITS");
         return Phrase.of(
                 "today.distant",

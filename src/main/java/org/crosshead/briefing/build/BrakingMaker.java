@@ -40,17 +40,28 @@ final class BrakingMaker {
     private static final double STARTING_M = 1_000;
     private static final double FASTER = 1.1;
     private static final double FORECAST_REACH_M = 2_000;
+    private static final double RECOVERY_STEP_M = 10;
 
     private final Workings workings;
     private final GradientProfile profile;
     private final SpeedLimits limits;
     private final double margin;
+    private final BrakingNeighbours neighbours;
 
     BrakingMaker(Workings workings) {
         this.workings = workings;
         this.profile = workings.model().request().road().track().gradients();
         this.limits = workings.model().request().road().track().limits();
         this.margin = workings.inputs().policyValue(Policy.BRAKING_MARGIN);
+        this.neighbours = new BrakingNeighbours(workings);
+    }
+
+    /** What a row is called in the keys of its figures. */
+    private record Label(String letter, int number) {
+
+        String key() {
+            return letter + number + ".";
+        }
     }
 
     /** A place where the train must be slower; a stop ends nowhere. */
@@ -86,7 +97,7 @@ final class BrakingMaker {
                         0,
                         Phrase.of("braking.signal", Term.text(feature.feature().name())),
                         Double.NaN);
-                rows.add(row(target, sinceStop(target), "g", rows.size() + 1));
+                rows.add(row(target, sinceStop(target), new Label("g", rows.size() + 1), 1));
             }
         }
         return rows;
@@ -194,11 +205,16 @@ final class BrakingMaker {
     }
 
     private BrakingRow row(Target target, Approach approach, @Nullable BrakingRow before) {
-        BrakingRow row = row(target, approach, "b", before == null ? 1 : before.number() + 1);
+        Label label = new Label("b", before == null ? 1 : before.number() + 1);
+        OptionalDouble share = before == null ? OptionalDouble.of(1) : shareLeft(target, approach, before);
+        BrakingRow row = row(target, approach, label, share.orElse(1));
         List<Phrase> warnings = new ArrayList<>(row.warnings());
         double brakeAtM = row.brakeAt().positionM();
         if (before != null) {
-            warnings.addAll(new BrakingNeighbours(workings).warnings(before, brakeAtM, "b" + row.number() + "."));
+            warnings.addAll(
+                    share.isEmpty()
+                            ? List.of(Phrase.of("braking.warning.together"))
+                            : neighbours.warnings(before, brakeAtM, label.key()));
         }
         return new BrakingRow(
                 row.number(),
@@ -215,11 +231,34 @@ final class BrakingMaker {
                 new BrakingCurves(workings.model()).from(brakeAtM, approach.fromMps(), target.toMps()));
     }
 
-    private BrakingRow row(Target target, Approach approach, String letter, int number) {
-        String key = letter + number + ".";
+    /**
+     * Returns the share of its force that the brake has at the latest place where that is enough; none if at no place after it was let go
+     * for the point before.
+     */
+    private OptionalDouble shareLeft(Target target, Approach approach, BrakingRow before) {
+        for (double atM = brakeAtM(target, approach, 1); atM > 0; atM -= RECOVERY_STEP_M) {
+            if (neighbours.isTogether(before, atM)) {
+                return OptionalDouble.empty();
+            }
+            double share = neighbours.share(before, atM);
+            if (share >= 1 || (share > 0 && brakeAtM(target, approach, share) >= atM)) {
+                return OptionalDouble.of(share);
+            }
+        }
+        return OptionalDouble.of(1);
+    }
+
+    /** Returns where a service application with so much of its force must be decided; 0 where it does not bring the train down. */
+    private double brakeAtM(Target target, Approach approach, double share) {
+        Distance service = distance(workings.model().service(share), approach.fromMps(), target);
+        return service.slows() ? Math.max(0, target.atM() - margin * service.lengthM()) : 0;
+    }
+
+    private BrakingRow row(Target target, Approach approach, Label label, double share) {
+        String key = label.key();
         double fromMps = approach.fromMps();
         List<Phrase> warnings = new ArrayList<>();
-        Distance service = distance(workings.model().service(), fromMps, target);
+        Distance service = distance(workings.model().service(share), fromMps, target);
         Distance emergency =
                 longer(distance(workings.model().emergency(), fromMps, target), byBrakedWeight(fromMps, target));
         double wantedM = service.slows() ? margin * service.lengthM() : 0;
@@ -233,7 +272,7 @@ final class BrakingMaker {
         }
         double brakeAtM = Math.max(0, target.atM() - wantedM);
         return new BrakingRow(
-                number,
+                label.number(),
                 target.kind(),
                 target.words(),
                 workings.placeAt(target.atM()),
@@ -325,7 +364,7 @@ final class BrakingMaker {
         return Figure.of(List.of(step));
     }
 
-    /** Returns the distance in yards with its parts; with the margin for a service application, bare for an emergency. */
+    /** Returns the distance as it is told there, with its parts; with the margin for a service application, bare for an emergency. */
     private Figure figure(Distance distance, double fromMps, boolean withMargin) {
         Braking.Slows slows = (Braking.Slows) distance.braking();
         List<Step> steps = new ArrayList<>();
@@ -356,15 +395,14 @@ final class BrakingMaker {
                     "policy:" + Policy.BRAKING_MARGIN));
         }
         String before = withMargin ? "braking.margin" : "braking.sum";
+        double unitM = workings.speeds().distanceUnitM(distance.startM());
         steps.add(new Step(
                 StepKind.FORMULA,
-                "braking.yards",
-                "distance / yard",
-                List.of(
-                        new Input("distance", shownM, "m", "step:" + before),
-                        new Input("yard", Units.metresFromYards(1), "m", "UNITS")),
-                shownM / Units.metresFromYards(1),
-                "yd",
+                "braking.told",
+                "distance / unit",
+                List.of(new Input("distance", shownM, "m", "step:" + before), new Input("unit", unitM, "m", "UNITS")),
+                shownM / unitM,
+                workings.speeds().distanceUnit(distance.startM()),
                 "UNITS"));
         return Figure.of(steps);
     }

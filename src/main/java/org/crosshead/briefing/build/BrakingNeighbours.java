@@ -26,13 +26,7 @@ final class BrakingNeighbours {
     List<Phrase> warnings(BrakingRow before, double brakeAtM, String key) {
         List<Phrase> warnings = new ArrayList<>();
         double targetM = before.targetPlace().positionM();
-        boolean together =
-                brakeAtM <= targetM || Math.abs(brakeAtM - before.brakeAt().positionM()) < TOGETHER_M;
-        if (together) {
-            warnings.add(Phrase.of("braking.warning.together"));
-        } else if (before.target().equals("stop")) {
-            return warnings;
-        } else {
+        if (!before.target().equals("stop")) {
             double offS = timeS(targetM);
             double onS = timeS(brakeAtM);
             double recoverS = Release.recoverS(workings.model().brake());
@@ -45,6 +39,24 @@ final class BrakingNeighbours {
             }
         }
         return warnings;
+    }
+
+    /**
+     * Returns the share of its force that the brake has at a place: all of it, unless it was let go for the point before so lately that it
+     * has not recovered.
+     */
+    double share(BrakingRow before, double brakeAtM) {
+        if (before.target().equals("stop")) {
+            return 1;
+        }
+        double afterS = timeS(brakeAtM) - timeS(before.targetPlace().positionM());
+        return Release.share(workings.model().brake(), Math.max(0, afterS));
+    }
+
+    /** Returns whether a place falls together with the point before, so that the brake is not let go between them. */
+    boolean isTogether(BrakingRow before, double brakeAtM) {
+        return brakeAtM <= before.targetPlace().positionM()
+                || Math.abs(brakeAtM - before.brakeAt().positionM()) < TOGETHER_M;
     }
 
     private static Figure seconds(String name, double offS, double onS) {

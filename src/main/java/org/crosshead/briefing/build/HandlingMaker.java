@@ -135,13 +135,20 @@ final class HandlingMaker {
                     told.action(),
                     false,
                     points.get(shut).told().controls(),
-                    Phrase.of("action.shut-and-" + told.action()),
+                    braked("shut-and-" + told.action()),
                     told.cause());
             points.remove(shut);
             points.add(new Point(at, both));
         } else {
             points.add(new Point(at, told));
         }
+    }
+
+    /** Returns the words of a brake application, with what the gauge shows where the brake has one. */
+    private Phrase braked(String action) {
+        return GaugeReading.of(workings.inputs())
+                .map(reading -> reading.of(action))
+                .orElseGet(() -> Phrase.of("action." + action));
     }
 
     /** Returns whether the fireman was told the same a few minutes before, and nothing else since. */
@@ -218,7 +225,7 @@ final class HandlingMaker {
         if (change instanceof Change.BrakeApplied applied) {
             String action = applied.forStop() ? "brake-stop" : "brake-limit";
             Cause cause = applied.forStop() ? Cause.STOP_AHEAD : Cause.LIMIT_AHEAD;
-            return Optional.of(new Told(action, false, null, Phrase.of("action." + action), cause));
+            return Optional.of(new Told(action, false, null, braked(action), cause));
         }
         if (change instanceof Change.TaskBegun task && task.engine() == 0 && isTold(task.stoking())) {
             String action = "fire-" + RoadMaker.lower(task.stoking().task());

@@ -146,6 +146,12 @@ final class TrainModel {
         return service(brake);
     }
 
+    /** Returns a service application of a brake that has so much of its force. */
+    Application service(double recovered) {
+        return service(new ContinuousBrake(
+                brake.means(), brake.timing(), brake.lengthM(), brake.blocks().times(recovered)));
+    }
+
     private Application service(ContinuousBrake brake) {
         double share = inputs.policyValue(Policy.SERVICE_SHARE) / ServiceBrakes.SERVICE_SHARE;
         ContinuousBrake shared = new ContinuousBrake(
