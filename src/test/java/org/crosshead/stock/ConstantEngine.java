@@ -72,4 +72,9 @@ public record ConstantEngine(LocomotiveParameters parameters) implements Engine 
     public double feedMaxKgPerS(double pressurePa) {
         return 5;
     }
+
+    @Override
+    public double reserveKg(EngineState state) {
+        return 1_000;
+    }
 }

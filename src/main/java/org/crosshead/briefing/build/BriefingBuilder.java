@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.crosshead.briefing.Policy;
 import org.crosshead.briefing.document.BrakingRow;
 import org.crosshead.briefing.document.BriefingDocument;
@@ -13,6 +14,8 @@ import org.crosshead.kernel.handling.RuleDriver;
 import org.crosshead.kernel.handling.RuleFireman;
 import org.crosshead.kernel.motion.Forecast;
 import org.crosshead.kernel.motion.RunOutcome;
+import org.crosshead.kernel.plan.Plan;
+import org.crosshead.kernel.plan.Planner;
 import org.crosshead.platform.CurrentActor;
 import org.crosshead.route.MeasureUnit;
 import org.crosshead.route.RouteSummary;
@@ -63,16 +66,29 @@ public class BriefingBuilder {
             return document(inputs, papers, roads.make(null, null), null);
         }
         TrainModel model = new TrainModel(inputs, maker);
-        RunOutcome timed = Forecast.timed(model.request(), new RuleDriver(), new RuleFireman());
+        Places places =
+                new Places(inputs.path(), units, inputs.content().dark(), inputs.policyValue(Policy.LANDMARK_REACH));
+        Optional<Plan> plan = Planner.plan(model.request().marked(places.marksM()))
+                .filter(made -> made.outcome() instanceof RunOutcome.Arrives);
+        RunOutcome timed = plan.map(Plan::outcome).orElseGet(() -> byRules(model));
         RunOutcome outcome = timed instanceof RunOutcome.Stalls
                 ? Forecast.unhurried(model.request(), new RuleDriver(), new RuleFireman())
                 : timed;
         boolean needsMomentum = timed instanceof RunOutcome.Stalls && outcome instanceof RunOutcome.Arrives;
-        Places places =
-                new Places(inputs.path(), units, inputs.content().dark(), inputs.policyValue(Policy.LANDMARK_REACH));
         Workings workings = new Workings(
-                inputs, model, outcome, needsMomentum, places, new Speeds(places), new FigureBook(model.engines()));
+                inputs,
+                model,
+                outcome,
+                plan.orElse(null),
+                needsMomentum,
+                places,
+                new Speeds(places),
+                new FigureBook(model.engines()));
         return document(inputs, papers, roads.make(model, outcome.run()), workings);
+    }
+
+    private static RunOutcome byRules(TrainModel model) {
+        return Forecast.timed(model.request(), new RuleDriver(), new RuleFireman());
     }
 
     private BriefingDocument document(TrainInputs inputs, PapersMaker papers, Road road, @Nullable Workings workings) {

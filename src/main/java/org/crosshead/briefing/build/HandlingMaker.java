@@ -20,6 +20,8 @@ import org.crosshead.kernel.motion.EngineAtWork;
 import org.crosshead.kernel.motion.Handles;
 import org.crosshead.kernel.motion.Run;
 import org.crosshead.kernel.motion.Stoking;
+import org.crosshead.kernel.plan.Plan;
+import org.crosshead.kernel.plan.ShutWorth;
 import org.crosshead.kernel.traction.Controls;
 import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
 import org.crosshead.kernel.units.Units;
@@ -35,6 +37,7 @@ final class HandlingMaker {
     private static final double BRAKED_AGAIN_S = 45;
     private static final double TOLD_GRADIENT = 1.0 / 1_000;
     private static final double GRADIENT_LENGTH_M = 500;
+    private static final double PACE_NEAR_MPS = 0.3;
 
     private final Workings workings;
     private final List<BrakingRow> braking;
@@ -56,6 +59,7 @@ final class HandlingMaker {
                     held, new Told("brake-hold", false, null, Phrase.of("action.brake-hold"), Cause.FALL_BEGINS)));
         }
         points.addAll(assistance());
+        points.addAll(paces());
         points.sort(Comparator.comparingInt(Point::sample));
         List<HandlingRow> rows = new ArrayList<>();
         for (Point point : points) {
@@ -111,6 +115,10 @@ final class HandlingMaker {
             if (again || isFollowedAtOnce(changes, i) || (isShut(change) && shut)) {
                 continue;
             }
+            if (isShut(change) && isBrakeAt(changes, i - 1, sample(change)) && shutsWithBrake(points, change)) {
+                shut = true;
+                continue;
+            }
             told(change, before).ifPresent(told -> add(points, sample(change), told));
             if (change instanceof Change.HandlesSet set) {
                 shut = isShut(change);
@@ -118,6 +126,56 @@ final class HandlingMaker {
             }
         }
         return points;
+    }
+
+    private boolean isBrakeAt(List<Change> changes, int index, int sample) {
+        return index >= 0 && changes.get(index) instanceof Change.BrakeApplied && sample(changes.get(index)) == sample;
+    }
+
+    /** Tells in the brake's point that steam is shut with it; false if the last point is no brake. */
+    private boolean shutsWithBrake(List<Point> points, Change change) {
+        int last = points.size() - 1;
+        while (last >= 0 && points.get(last).told().forFireman()) {
+            last--;
+        }
+        if (last < 0 || !points.get(last).told().action().startsWith("brake-")) {
+            return false;
+        }
+        Told brake = points.get(last).told();
+        Controls controls = ((Change.HandlesSet) change).handles().controls();
+        points.set(
+                last,
+                new Point(
+                        points.get(last).sample(),
+                        new Told(
+                                brake.action(), false, controls, braked("shut-and-" + brake.action()), brake.cause())));
+        return true;
+    }
+
+    /** Speeds to be held, told where each is reached. */
+    private List<Point> paces() {
+        List<Point> points = new ArrayList<>();
+        for (Change change : run.changes()) {
+            if (change instanceof Change.PaceKept kept && isHeld(kept)) {
+                points.add(new Point(
+                        reached(kept),
+                        new Told(
+                                "hold-speed",
+                                false,
+                                null,
+                                Phrase.of("action.hold-speed", pace(kept)),
+                                Cause.SPEED_REACHED)));
+            }
+        }
+        return points;
+    }
+
+    private int reached(Change.PaceKept kept) {
+        int at = sample(kept);
+        while (at < run.size() - 1 && run.speedMps(at) < kept.speedMps() - PACE_NEAR_MPS) {
+            at++;
+        }
+        return at;
     }
 
     /** Adds a point; a brake is told no later than its braking point, and steam is shut before it. */
@@ -239,6 +297,24 @@ final class HandlingMaker {
         return Optional.empty();
     }
 
+    /** Returns whether the train comes to a speed under steam before its next stop. */
+    private boolean isHeld(Change.PaceKept kept) {
+        int at = reached(kept);
+        for (int i = sample(kept) + 1; i <= at; i++) {
+            if (run.speedMps(i) <= 0) {
+                return false;
+            }
+        }
+        return run.speedMps(at) >= kept.speedMps() - PACE_NEAR_MPS && run.regulator(at) > 0;
+    }
+
+    /** Returns the speed to be held, as it is told where it is taken up. */
+    private Term pace(Change.PaceKept kept) {
+        double atM = run.positionM(sample(kept));
+        return Term.number(
+                workings.speeds().value(kept.speedMps(), atM), workings.speeds().unit(atM));
+    }
+
     private static boolean isTold(Stoking stoking) {
         return stoking.task() != Stoking.Task.QUIET && stoking.task() != Stoking.Task.STEADY;
     }
@@ -317,6 +393,17 @@ final class HandlingMaker {
 
     private Phrase reason(String key, Told told, int sample) {
         double atM = run.positionM(sample);
+        if (told.action().equals("hold-speed")) {
+            return Phrase.of("reason.hold-speed");
+        }
+        Optional<ShutWorth> worth = told.action().equals("shut-off") ? worth(atM) : Optional.empty();
+        if (worth.isPresent()) {
+            return Phrase.of(
+                    "reason.shut-worth",
+                    ahead(sample, told.cause() == Cause.STOP_AHEAD),
+                    Term.number(Math.max(0, worth.get().lostS()), "sec"),
+                    Term.number(Units.lbFromKg(Math.max(0, worth.get().savedKg())), "lb"));
+        }
         Term pressure = Term.figure(Units.psiFromPa(run.pressurePa(sample)), "psi", key + "pressure");
         String kind = "reason." + (told.forFireman() ? "fire." : "") + RoadMaker.lower(told.cause());
         return switch (told.cause()) {
@@ -330,6 +417,20 @@ final class HandlingMaker {
                 Phrase.of(kind, ahead(sample, told.cause() == Cause.STOP_AHEAD && !told.forFireman()));
             default -> Phrase.of(kind, pressure);
         };
+    }
+
+    /** Returns what shutting steam at this place is worth, where the plan shuts it there for something ahead. */
+    private Optional<ShutWorth> worth(double atM) {
+        Plan plan = workings.plan();
+        if (plan == null) {
+            return Optional.empty();
+        }
+        for (int i = 0; i < plan.settings().size(); i++) {
+            if (Math.abs(plan.settings().get(i).fromM() - atM) < 1) {
+                return Optional.ofNullable(plan.shut().get(i));
+            }
+        }
+        return Optional.empty();
     }
 
     /** Returns the words of an action; its cutoff can say where it was read. */

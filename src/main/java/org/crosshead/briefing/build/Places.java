@@ -1,10 +1,12 @@
 package org.crosshead.briefing.build;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.crosshead.briefing.document.Place;
 import org.crosshead.route.FeatureKind;
 import org.crosshead.route.MeasureUnit;
@@ -23,6 +25,10 @@ final class Places {
             FeatureKind.TIMING_POINT);
     private static final double AHEAD_SHARE = 0.5;
     private static final double AT_M = 15;
+    /** A stretch without anything to recognise longer than this is filled with places no farther apart than the next figure. */
+    private static final double BARE_M = 1_500;
+
+    private static final double FILLED_M = 800;
 
     private final PathGeometry path;
     private final List<PathFeature> seen;
@@ -70,6 +76,25 @@ final class Places {
                 unit,
                 landmark == null ? null : landmark.feature().name(),
                 Math.abs(pastM) <= AT_M ? 0 : unit.fromMetres(pastM));
+    }
+
+    /**
+     * Returns the places at which a crew can be told to change something, rising: what they can recognise, and between things far apart
+     * places told by the distance past the last.
+     */
+    List<Double> marksM() {
+        List<Double> marks = new ArrayList<>();
+        double lastM = 0;
+        for (double nextM : Stream.concat(seen.stream().map(PathFeature::fromM), Stream.of(path.lengthM()))
+                .toList()) {
+            int parts = nextM - lastM > BARE_M ? (int) Math.ceil((nextM - lastM) / FILLED_M) : 1;
+            for (int i = 1; i < parts; i++) {
+                marks.add(lastM + (nextM - lastM) * i / parts);
+            }
+            marks.add(nextM);
+            lastM = nextM;
+        }
+        return marks;
     }
 
     /** Returns the unit in which speeds are told here: miles an hour where the route is measured in miles. */

@@ -4,17 +4,21 @@ import org.crosshead.briefing.document.Place;
 import org.crosshead.briefing.document.Term;
 import org.crosshead.kernel.motion.Run;
 import org.crosshead.kernel.motion.RunOutcome;
+import org.crosshead.kernel.plan.Plan;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What all parts of a briefing are made from once everything is known.
  *
  * @param outcome what comes of the forecast
+ * @param plan the plan that the run follows; null where none could be made and the run follows the rules of the trade
  * @param needsMomentum true where the booked times are too slow to rush a bank, so that the forecast runs faster than booked
  */
 record Workings(
         TrainInputs inputs,
         TrainModel model,
         RunOutcome outcome,
+        @Nullable Plan plan,
         boolean needsMomentum,
         Places places,
         Speeds speeds,

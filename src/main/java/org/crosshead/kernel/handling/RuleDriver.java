@@ -118,7 +118,7 @@ public final class RuleDriver implements Driver {
     }
 
     /** Returns the distance of the six beats: each turn of the wheels gives two for each cylinder. */
-    private static double cocksShutM(Moment moment) {
+    public static double cocksShutM(Moment moment) {
         LocomotiveParameters.Cylinders cylinders = moment.engine(0).parameters().cylinders();
         return BEATS_WITH_COCKS_OPEN * Math.PI * cylinders.wheelDiameterM() / (2.0 * cylinders.count());
     }

@@ -142,8 +142,8 @@ public final class RuleFireman implements Fireman {
         return fire(moment, engine, task, making, blower).fed(feeding);
     }
 
-    /** Fires so that the fire makes so much steam by and by: the dampers at once, the shovel over minutes. */
-    private static Firing fire(Moment moment, int engine, Task task, double steamKgPerS, double blower) {
+    /** Returns the firing by which the fire makes so much steam by and by, unfed: the dampers at once, the shovel over minutes. */
+    public static Firing fire(Moment moment, int engine, Task task, double steamKgPerS, double blower) {
         Engine worked = moment.engine(engine);
         EngineState state = moment.state(engine);
         Furnace furnace = worked.furnace();

@@ -23,4 +23,11 @@ public sealed interface Change {
      * @param engine index of the engine whose fireman it is
      */
     record TaskBegun(int sample, int engine, Stoking stoking) implements Change {}
+
+    /**
+     * From here to the next call the driver uses no steam to run faster than a speed, so that the booked time is kept.
+     *
+     * @param speedMps a speed that the train reaches on the way
+     */
+    record PaceKept(int sample, double speedMps) implements Change {}
 }

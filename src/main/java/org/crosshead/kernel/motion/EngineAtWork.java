@@ -23,7 +23,7 @@ public record EngineAtWork(Engine engine, EngineState start, Supply supply, Assi
     }
 
     /** Returns these handles as this engine can follow them: its cutoff not below its own least nor above its full gear. */
-    Controls handles(Controls controls) {
+    public Controls handles(Controls controls) {
         LocomotiveParameters.ValveGear gear = engine.parameters().valveGear();
         double cutoff = Math.max(gear.cutoffLeast(), Math.min(gear.cutoffFull(), controls.cutoff()));
         return cutoff == controls.cutoff() ? controls : new Controls(controls.regulator(), cutoff);
@@ -34,7 +34,7 @@ public record EngineAtWork(Engine engine, EngineState start, Supply supply, Assi
      * the regulator eased towards the first valve as its own boiler runs low in pressure or water. Where the rail would not hold,
      * they ease it further: the pull is then what the rail holds. An estimate of common practice.
      */
-    Controls followed(Controls told, EngineState state) {
+    public Controls followed(Controls told, EngineState state) {
         LocomotiveParameters.Boiler boiler = engine.parameters().boiler();
         double pressure = (state.pressurePa() / boiler.pressureMaxPa() - PRESSURE_LOW) / PRESSURE_RANGE;
         double glass = (state.waterKg() - boiler.waterLeastKg()) / (boiler.waterFullKg() - boiler.waterLeastKg());

@@ -99,6 +99,9 @@ public final class Forecast {
             }
         }
         recorder.backTo(mark);
+        if (high < request.speedMaxMps()) {
+            recorder.add(new Change.PaceKept(recorder.size(), high));
+        }
         return interval(steps, from, toCall, high);
     }
 }

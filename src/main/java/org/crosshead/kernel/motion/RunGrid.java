@@ -84,6 +84,7 @@ final class RunGrid {
         for (double reversalM : request.road().reversalsM()) {
             places.add(reversalM + request.train().body().lengthM());
         }
+        places.addAll(request.road().marksM());
         for (EngineAtWork engine : request.train().engines()) {
             places.add(engine.assistance().fromM());
             places.add(engine.assistance().toM());

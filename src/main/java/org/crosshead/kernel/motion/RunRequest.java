@@ -1,5 +1,6 @@
 package org.crosshead.kernel.motion;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.crosshead.kernel.traction.LocomotiveParameters;
 import org.crosshead.kernel.units.Check;
@@ -46,6 +47,19 @@ public record RunRequest(RunRoad road, MakeUp train, List<Call> calls, RunPolicy
 
     public double endM() {
         return calls.get(calls.size() - 1).positionM();
+    }
+
+    /** Returns the same run with places where a step ends, at least 1 m from calls and from each other. */
+    public RunRequest marked(List<Double> places) {
+        List<Double> apart = new ArrayList<>();
+        for (double placeM : places.stream().sorted().toList()) {
+            boolean near = calls.stream().anyMatch(call -> Math.abs(call.positionM() - placeM) < APART_M)
+                    || (!apart.isEmpty() && placeM - apart.get(apart.size() - 1) < APART_M);
+            if (!near && placeM > startM() && placeM < endM()) {
+                apart.add(placeM);
+            }
+        }
+        return new RunRequest(road.marked(apart), train, calls, policy);
     }
 
     /** Returns the same run with the trailing load made {@code share} times as heavy. */

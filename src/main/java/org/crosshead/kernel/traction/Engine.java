@@ -65,6 +65,12 @@ public interface Engine {
     /** Returns the greatest rate at which this boiler and grate can make steam at this pressure, kg/s. */
     double evaporationMaxKgPerS(double pressurePa);
 
+    /**
+     * Returns the steam that could be made out of the heat that a boiler holds above that of the water it is fed with, kg. Feeding does
+     * not change it: cold water brings nothing and takes nothing.
+     */
+    double reserveKg(EngineState state);
+
     /** Returns the coal rate that makes this much steam for good at this pressure, at most the grate's greatest rate, kg/s. */
     double coalForSteamKgPerS(double steamKgPerS, double pressurePa);
 }

@@ -242,6 +242,14 @@ public final class SteamEngine implements Engine {
     }
 
     @Override
+    public double reserveKg(EngineState state) {
+        double p = absolute(state.pressurePa());
+        ClosedBoiler.Sums sums = boiler.sums(new ClosedBoiler.Content(p, state.waterKg()));
+        double aboveFeedJ = sums.energyJ() - sums.massKg() * feedJPerKg(true);
+        return aboveFeedJ / (SaturatedSteam.table().steamEnthalpy(p) - feedJPerKg(true));
+    }
+
+    @Override
     public double coalForSteamKgPerS(double steamKgPerS, double pressurePa) {
         double perKgJ = steam.enthalpy(absolute(pressurePa)) - feedJPerKg(true);
         return furnace.coalKgPerS((steamKgPerS + steadyKgPerS) * perKgJ);

@@ -75,4 +75,9 @@ record SteadyEngine(double forceN) implements Engine {
     public double feedMaxKgPerS(double pressurePa) {
         return 5;
     }
+
+    @Override
+    public double reserveKg(EngineState state) {
+        return 1_000;
+    }
 }

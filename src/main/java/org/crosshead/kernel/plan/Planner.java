@@ -1,0 +1,112 @@
+package org.crosshead.kernel.plan;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.crosshead.kernel.motion.CallTime;
+import org.crosshead.kernel.motion.Cause;
+import org.crosshead.kernel.motion.Forecast;
+import org.crosshead.kernel.motion.RunOutcome;
+import org.crosshead.kernel.motion.RunRequest;
+import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
+
+/**
+ * Makes a plan: the bare optimum, the settings of a crew near it, and the run of those settings through the full model. Where that run
+ * is later than booked the settings are made again with what was learnt. Deterministic.
+ */
+public final class Planner {
+
+    private static final int ROUNDS = 3;
+    private static final double LATE_S = 15;
+    /** A plan lets the pressure fall no lower than to this share of the working pressure: a rule of this project. */
+    private static final double PRESSURE_LEAST = 0.85;
+
+    private Planner() {}
+
+    /**
+     * Returns the plan of a run; empty where the train cannot make the trip with settings that a crew could keep.
+     *
+     * @param request marked at the places where a crew can change something
+     */
+    public static Optional<Plan> plan(RunRequest request) {
+        Boiler boiler = request.train().engines().get(0).engine().parameters().boiler();
+        return BareOptimum.of(request, PRESSURE_LEAST * boiler.pressureMaxPa())
+                .flatMap(optimum -> plan(request, optimum));
+    }
+
+    private static Optional<Plan> plan(RunRequest request, BareOptimum optimum) {
+        double bareCoalKg = optimum.account.coalKg;
+        double[] stretch = new double[optimum.sections.all().size()];
+        Arrays.fill(stretch, 1);
+        Optional<Plan> best = Optional.empty();
+        double bestLateS = Double.POSITIVE_INFINITY;
+        for (int round = 0; round < ROUNDS; round++) {
+            Optional<CrewPlan> crew =
+                    CrewPlan.of(request, optimum, request.road().marksM(), stretch);
+            if (crew.isEmpty()) {
+                return best;
+            }
+            Plan made = made(request, optimum, crew.get(), bareCoalKg);
+            double lateS = made.outcome() instanceof RunOutcome.Arrives
+                    ? learn(request, crew.get(), made.outcome(), stretch)
+                    : Double.POSITIVE_INFINITY;
+            if (best.isEmpty() || lateS < bestLateS) {
+                best = Optional.of(made);
+                bestLateS = lateS;
+            }
+            if (lateS <= LATE_S || Double.isInfinite(lateS)) {
+                break;
+            }
+        }
+        return best;
+    }
+
+    private static Plan made(RunRequest request, BareOptimum optimum, CrewPlan crew, double bareCoalKg) {
+        Reasons reasons = new Reasons(request, optimum, crew);
+        List<Cause> causes = reasons.causes();
+        Map<Integer, ShutWorth> shut = reasons.shut(causes);
+        SteamPlan steam = crew.account.plan();
+        RunOutcome outcome = Forecast.timed(request, new PlanDriver(crew.settings(), causes), new PlanFireman(steam));
+        PlanCost cost = new PlanCost(bareCoalKg, crew.account.coalKg + slackKg(optimum, crew), crew.account.hardest);
+        return new Plan(crew.settings(), causes, shut, steam, cost, outcome);
+    }
+
+    /** Returns what the time by which the plan is slower than the bare optimum is worth; negative where it is faster. */
+    private static double slackKg(BareOptimum optimum, CrewPlan crew) {
+        double sumKg = 0;
+        for (Sections.Section section : crew.sections.all()) {
+            double bareS = optimum.paths.get(section.leg()).timeS(section.fromNode(), section.toNode());
+            double takenS = crew.legs.get(section.leg()).path().timeS(section.fromNode(), section.toNode());
+            sumKg += section.price().kgPerS() * (takenS - bareS);
+        }
+        return sumKg;
+    }
+
+    /** Returns by how much the run is late at worst, and sets how much longer each late section takes than planned. */
+    private static double learn(RunRequest request, CrewPlan crew, RunOutcome outcome, double[] stretch) {
+        List<CallTime> times = outcome.run().callTimes();
+        double[] planned = crew.sectionS();
+        double worst = 0;
+        int fromCall = 0;
+        List<Sections.Section> sections = crew.sections.all();
+        for (int i = 0; i < sections.size(); i++) {
+            int call = sections.get(i).call();
+            double arrivalS = time(times, call).arrivalS();
+            if (sections.get(i).bookedS().isPresent()) {
+                double lateS = arrivalS - sections.get(i).bookedS().getAsDouble();
+                double takenS = arrivalS - time(times, fromCall).departureS();
+                if (lateS > LATE_S && !sections.get(i).price().dearest()) {
+                    worst = Math.max(worst, lateS);
+                    stretch[i] = Math.max(stretch[i], takenS / planned[i]);
+                }
+            }
+            fromCall = call;
+        }
+        return worst;
+    }
+
+    private static CallTime time(List<CallTime> times, int call) {
+        return times.stream().filter(time -> time.call() == call).findFirst().orElseThrow();
+    }
+}

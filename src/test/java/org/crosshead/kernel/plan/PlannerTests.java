@@ -1,0 +1,233 @@
+package org.crosshead.kernel.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import org.crosshead.kernel.handling.DemonstrationRoad;
+import org.crosshead.kernel.handling.RuleDriver;
+import org.crosshead.kernel.handling.RuleFireman;
+import org.crosshead.kernel.motion.Change;
+import org.crosshead.kernel.motion.Forecast;
+import org.crosshead.kernel.motion.Run;
+import org.crosshead.kernel.motion.RunOutcome;
+import org.crosshead.kernel.motion.RunRequest;
+import org.crosshead.kernel.traction.Engine;
+import org.crosshead.kernel.traction.EngineState;
+import org.crosshead.kernel.units.Units;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Plans on invented roads: in time, within bounds, no dearer than the rules of the trade, and near the best there is. */
+class PlannerTests {
+
+    private static final double LATE_S = 15;
+    private static final double PRESSURE_SHARE = 0.85;
+    /** Steam of a boiler turned into coal for comparing two runs, kg of coal for a kilogram. */
+    private static final double COAL_KG_PER_KG = 0.14;
+
+    static IntStream seeds() {
+        return IntStream.rangeClosed(1, 24);
+    }
+
+    private static Plan plan(RunRequest request) {
+        return Planner.plan(request).orElseThrow();
+    }
+
+    private static Run arrived(RunOutcome outcome) {
+        assertThat(outcome).isInstanceOf(RunOutcome.Arrives.class);
+        return outcome.run();
+    }
+
+    private static double bookedS(RunRequest request) {
+        return request.calls().get(1).times().arrivalS().orElseThrow();
+    }
+
+    /** Coal put on, less what lies more on the grate, more or less what the boiler has less or more than at the start. */
+    private static double coalKg(RunRequest request, Run run) {
+        Engine engine = request.train().engines().get(0).engine();
+        EngineState first = run.state(0, 0);
+        EngineState last = run.state(run.size() - 1, 0);
+        return run.coalBurntKg(run.size() - 1, 0)
+                - (last.fireKg() - first.fireKg())
+                + COAL_KG_PER_KG * (engine.reserveKg(first) - engine.reserveKg(last));
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void isInTimeAndBurnsNoMoreThanTheRules(int seed) {
+        RunRequest request = PlanTrips.random(seed);
+        Run planned = arrived(plan(request).outcome());
+        Run byRules = arrived(Forecast.timed(request, new RuleDriver(), new RuleFireman()));
+        assertThat(planned.durationS()).isLessThanOrEqualTo(bookedS(request) + LATE_S);
+        assertThat(coalKg(request, planned)).isLessThan(coalKg(request, byRules));
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void keepsToItsBounds(int seed) {
+        RunRequest request = PlanTrips.random(seed);
+        Plan plan = plan(request);
+        Run run = arrived(plan.outcome());
+        EngineState start = run.state(0, 0);
+        var boiler = request.train().engines().get(0).engine().parameters().boiler();
+        for (int i = 0; i < run.size(); i++) {
+            double allowedMps = request.road().track().limits().limitAt(Math.min(run.positionM(i) + 1, run.endM()));
+            assertThat(run.speedMps(i)).isLessThanOrEqualTo(allowedMps + 0.3);
+            assertThat(run.waterKg(i)).isGreaterThan(boiler.waterLeastKg());
+        }
+        double least = run.pressurePa(run.lowestPressure(0));
+        assertThat(least).isGreaterThan((PRESSURE_SHARE - 0.05) * start.pressurePa());
+        assertThat(plan.cost().hardest()).isLessThan(1.02);
+    }
+
+    /** Changes outside starting away: not more than three for each ten kilometres, none within a minute of another. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void asksLittleOfTheCrew(int seed) {
+        RunRequest request = PlanTrips.random(seed);
+        Plan plan = plan(request);
+        double lengthKm = (request.endM() - request.startM()) / 1_000;
+        assertThat(plan.settings().size() - 1).isLessThanOrEqualTo((int) Math.ceil(0.3 * lengthKm));
+        Run run = arrived(plan.outcome());
+        for (int i = 2; i < plan.settings().size(); i++) {
+            double apartS = run.at(plan.settings().get(i).fromM()).timeS()
+                    - run.at(plan.settings().get(i - 1).fromM()).timeS();
+            assertThat(apartS).isGreaterThan(55);
+        }
+        plan.settings().forEach(setting -> {
+            double fives = setting.controls().cutoff() * 20;
+            boolean full = setting.controls().cutoff() == 0.75;
+            assertThat(full || Math.abs(fives - Math.round(fives)) < 1e-9).isTrue();
+            assertThat(setting.controls().regulator()).isIn(0.0, 0.5, 1.0);
+        });
+    }
+
+    /** At equal time against a lattice of speeds half as wide: at most 0.6 per cent dearer. Tenfold: see docs/performance.md. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void bareOptimumIsNearAFinerOne(int seed) {
+        SpeedProgramme.Fineness half = new SpeedProgramme.Fineness(1, 0.1, 12);
+        assertThat(gap(PlanTrips.random(seed), new BareOptimum.Polish(half, 4))).isLessThan(0.006);
+    }
+
+    static double gap(RunRequest request, BareOptimum.Polish finer) {
+        double leastPa = PRESSURE_SHARE
+                * request.train()
+                        .engines()
+                        .get(0)
+                        .engine()
+                        .parameters()
+                        .boiler()
+                        .pressureMaxPa();
+        BareOptimum plain = BareOptimum.of(request, leastPa).orElseThrow();
+        BareOptimum fine = BareOptimum.of(request, leastPa, finer).orElseThrow();
+        double price = fine.prices.timeKgPerS[0];
+        double equalKg = plain.account.coalKg + price * (totalS(plain) - totalS(fine));
+        return equalKg / fine.account.coalKg - 1;
+    }
+
+    private static double totalS(BareOptimum optimum) {
+        SpeedPath path = optimum.paths.get(0);
+        return path.timeS(path.fromNode(), path.fromNode() + path.cells());
+    }
+
+    @Test
+    void sameInputGivesTheSamePlanToTheLastBit() {
+        RunRequest request = PlanTrips.random(7);
+        Plan first = plan(request);
+        Plan second = plan(request);
+        assertThat(second.settings()).isEqualTo(first.settings());
+        assertThat(second.cost()).isEqualTo(first.cost());
+        Run a = first.outcome().run();
+        Run b = second.outcome().run();
+        assertThat(b.size()).isEqualTo(a.size());
+        for (int i = 0; i < a.size(); i++) {
+            assertThat(b.timeS(i)).isEqualTo(a.timeS(i));
+            assertThat(b.pressurePa(i)).isEqualTo(a.pressurePa(i));
+        }
+    }
+
+    /** Speed is given away on the climb and taken back on the fall; the boiler is full at the foot and spent at the top. */
+    @Test
+    void speedAndBoilerAreLentOnTheBankAndPaidBackAfterIt() {
+        double[] boundaries = {0, 8_000, 14_000, 20_000, 30_000};
+        double[] gradients = {0, 1.0 / 110, -1.0 / 140, 0};
+        RunRequest request = PlanTrips.trip(boundaries, gradients, 9, OptionalDouble.of(1_900));
+        Run run = arrived(plan(request).outcome());
+        assertThat(run.at(13_800).speedMps()).isLessThan(run.at(7_900).speedMps() - 1);
+        assertThat(run.at(19_500).speedMps()).isGreaterThan(run.at(13_800).speedMps() + 2);
+        Engine engine = request.train().engines().get(0).engine();
+        double foot = engine.reserveKg(run.state(run.sampleAt(7_900), 0));
+        double top = engine.reserveKg(run.state(run.sampleAt(14_300), 0));
+        assertThat(foot).isGreaterThan(top + 50);
+        double after = engine.reserveKg(run.state(run.sampleAt(20_500), 0));
+        assertThat(after).isGreaterThan(top + 30);
+    }
+
+    @Test
+    void steamIsShutBeforeTheBrake() {
+        Run run = arrived(plan(PlanTrips.random(3)).outcome());
+        List<Change> changes = run.changes();
+        int brake = IntStream.range(0, changes.size())
+                .filter(i -> changes.get(i) instanceof Change.BrakeApplied applied && applied.forStop())
+                .findFirst()
+                .orElseThrow();
+        Change.HandlesSet last = null;
+        for (int i = 0; i < brake; i++) {
+            last = changes.get(i) instanceof Change.HandlesSet set ? set : last;
+        }
+        assertThat(last).isNotNull();
+        assertThat(last.handles().controls().regulator()).isZero();
+        assertThat(run.timeS(changes.get(brake).sample()) - run.timeS(last.sample()))
+                .isGreaterThan(30);
+    }
+
+    /** Common practice: ten coaches on 1 in 94, 50 per cent soon after the start and 25 near 15 mph, full gear only at the very start. */
+    @Test
+    void startIsNotchedUpAsIsUsual() {
+        RunRequest request =
+                PlanTrips.trip(new double[] {0, 8_000}, new double[] {1.0 / 94}, 10, OptionalDouble.empty());
+        Run run = arrived(plan(request).outcome());
+        double fullGearToMps = 0;
+        for (int i = 0; i < run.size(); i++) {
+            double mph = Units.mphFromMps(run.speedMps(i));
+            if (run.cutoff(i) > 0.74 && run.regulator(i) > 0) {
+                fullGearToMps = Math.max(fullGearToMps, run.speedMps(i));
+            }
+            if (run.regulator(i) > 0 && mph > 5.5 && mph < 7.5 && run.positionM(i) < 800) {
+                assertThat(run.cutoff(i)).isCloseTo(0.5, within(0.051));
+            }
+        }
+        assertThat(Units.mphFromMps(fullGearToMps)).isLessThan(6);
+    }
+
+    @Test
+    void trainThatCannotClimbHasNoPlan() {
+        RunRequest request =
+                PlanTrips.trip(new double[] {0, 4_000, 12_000}, new double[] {0, 1.0 / 40}, 14, OptionalDouble.empty());
+        assertThat(Planner.plan(request).filter(plan -> plan.outcome() instanceof RunOutcome.Arrives))
+                .isEmpty();
+    }
+
+    /** Timing points and stops of a long trip: each within a quarter of a minute, or as fast as can be. */
+    @Test
+    void timingPointsAreKept() {
+        List<Double> marks = new ArrayList<>();
+        for (double at = 600; at < DemonstrationRoad.LENGTH_M; at += 700) {
+            marks.add(at);
+        }
+        RunRequest request = DemonstrationRoad.express(8, true).marked(marks);
+        Run run = arrived(plan(request).outcome());
+        run.callTimes()
+                .forEach(time -> request.calls()
+                        .get(time.call())
+                        .times()
+                        .arrivalS()
+                        .ifPresent(booked -> assertThat(time.arrivalS()).isLessThanOrEqualTo(booked + LATE_S)));
+    }
+}
