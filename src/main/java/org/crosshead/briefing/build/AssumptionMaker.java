@@ -10,6 +10,8 @@ import org.crosshead.briefing.build.TrainInputs.EngineAtTrain;
 import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Term;
 import org.crosshead.kernel.braking.BrakeReading;
+import org.crosshead.kernel.plan.Plan;
+import org.crosshead.kernel.plan.PlanCost;
 import org.crosshead.kernel.units.Units;
 import org.crosshead.route.FeatureKind;
 import org.crosshead.route.PathEstimate;
@@ -52,7 +54,7 @@ final class AssumptionMaker {
             brakedWeight(workings.model(), assumptions);
             assumptions.addAll(new AxleRule(workings.model(), inputs.path().gradients()).told());
         }
-        assumptions.add(Phrase.of("assumption.crew"));
+        assumptions.addAll(crew(workings));
         for (EngineAtTrain engine : inputs.engines()) {
             if (engine.figures() != null) {
                 engine.figures().estimates().forEach(used -> assumptions.add(estimate(used)));
@@ -95,6 +97,21 @@ final class AssumptionMaker {
                     Term.number(Units.lbFromKg(kgPerS) * HOUR_S, "lb/h"),
                     Term.number(inputs.policyValue(Policy.HEATING_STEAM), "lb/h")));
         }
+    }
+
+    /** Says whose handling is forecast: a plan's, with what its few changes cost, or that of the rules of the trade. */
+    private static List<Phrase> crew(@Nullable Workings workings) {
+        Plan plan = workings == null ? null : workings.plan();
+        if (plan == null) {
+            return List.of(Phrase.of("assumption.crew"));
+        }
+        PlanCost cost = plan.cost();
+        return List.of(
+                Phrase.of("assumption.plan"),
+                Phrase.of(
+                        "assumption.plan-cost",
+                        Term.number(Units.lbFromKg(cost.bareCoalKg()), "lb"),
+                        Term.number(PER_CENT * Math.max(0, cost.human()), "%")));
     }
 
     /** Says what the gauge shows in a service application as it is counted. */

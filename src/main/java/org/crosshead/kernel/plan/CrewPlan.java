@@ -3,6 +3,7 @@ package org.crosshead.kernel.plan;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.crosshead.kernel.motion.RunRequest;
@@ -37,7 +38,7 @@ final class CrewPlan {
      * @param stretch by how much longer each section takes in earnest than here
      */
     static Optional<CrewPlan> of(RunRequest request, BareOptimum optimum, List<Double> placesM, double[] stretch) {
-        TreeSet<Integer> marks = marks(optimum.road, placesM);
+        NavigableSet<Integer> marks = marks(optimum.road, placesM);
         Optional<List<SettingProgramme.Found>> found = Optional.empty();
         double changeKg = CHANGE_KG;
         for (int round = 0; round < ROUNDS; round++) {
@@ -65,7 +66,7 @@ final class CrewPlan {
         return Optional.of(new CrewPlan(found.get(), optimum.account, optimum.sections));
     }
 
-    private static TreeSet<Integer> marks(PlanRoad road, List<Double> placesM) {
+    private static NavigableSet<Integer> marks(PlanRoad road, List<Double> placesM) {
         TreeSet<Integer> marks = new TreeSet<>();
         for (double placeM : placesM) {
             int node = Arrays.binarySearch(road.nodeM, placeM);
@@ -77,7 +78,7 @@ final class CrewPlan {
     }
 
     private static Optional<List<SettingProgramme.Found>> legs(
-            RunRequest request, BareOptimum optimum, TreeSet<Integer> marks, double changeKg) {
+            RunRequest request, BareOptimum optimum, NavigableSet<Integer> marks, double changeKg) {
         ValveGear gear = request.train().engines().get(0).engine().parameters().valveGear();
         List<SettingProgramme.Found> legs = new ArrayList<>();
         for (int leg = 0; leg < optimum.road.legs.size(); leg++) {

@@ -11,14 +11,14 @@ import org.crosshead.kernel.motion.RunOutcome;
  * @param settings in running order
  * @param causes why each is set
  * @param shut by the index of a setting, what shutting there is worth, where steam is shut for something ahead
- * @param steam what the fire makes and the boiler holds
+ * @param trip speed, fire and boiler as they should be
  * @param outcome the run
  */
 public record Plan(
         List<PlanSetting> settings,
         List<Cause> causes,
         Map<Integer, ShutWorth> shut,
-        SteamPlan steam,
+        TripPlan trip,
         PlanCost cost,
         RunOutcome outcome) {
 

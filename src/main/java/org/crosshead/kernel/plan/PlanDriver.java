@@ -10,23 +10,38 @@ import org.crosshead.kernel.traction.Controls;
 import org.crosshead.kernel.traction.LocomotiveParameters.ValveGear;
 import org.crosshead.kernel.traction.Pull;
 
-/** Works a plan: its settings from place to place, starting away by the usual notches, the regulator eased where the rail asks for it. */
+/**
+ * Works a plan: its settings from place to place, starting away by the usual notches, a notch more where the train falls behind, the
+ * regulator eased where the rail asks for it or the boiler is low.
+ */
 public final class PlanDriver implements Driver {
 
-    private static final double RAIL_SHARE = 0.97;
     private static final double REGULATOR_STEP = 0.125;
     private static final double STALLING_MPS = 2;
+    private static final double RECOVERED_MPS = 3;
+    private static final double SLOW_MPS = 3;
+    private static final double BEHIND = 0.85;
+    private static final double STILL_BEHIND = 0.93;
+    private static final double FAR_BEHIND = 0.7;
+    private static final double NOTCH = 0.05;
+    private static final double LOW_SHARE = 0.8;
+    private static final double RECOVERED_SHARE = 0.86;
+    private static final double LONGEST = 0.5;
+    private static final double STALLING_CUTOFF = 0.6;
     private static final double GENTLE_MPS2 = 0.3;
     private static final double GENTLE_AHEAD_M = 500;
 
     private final List<PlanSetting> settings;
     private final List<Cause> causes;
+    private final TripPlan trip;
 
     /**
      * @param settings by place
      * @param causes why each is set
+     * @param trip the speeds that should come of them
      */
-    public PlanDriver(List<PlanSetting> settings, List<Cause> causes) {
+    public PlanDriver(List<PlanSetting> settings, List<Cause> causes, TripPlan trip) {
+        this.trip = trip;
         this.settings = List.copyOf(settings);
         this.causes = List.copyOf(causes);
     }
@@ -44,16 +59,51 @@ public final class PlanDriver implements Driver {
             return new Handles(new Controls(0, now.cutoff()), false, causes.get(at));
         }
         ValveGear gear = moment.engine(0).parameters().valveGear();
-        double planned = setting.controls().cutoff();
-        double cutoff = moment.speedMps() < STALLING_MPS
-                ? gear.cutoffFull()
+        double planned = corrected(moment, setting.controls().cutoff());
+        boolean stalls = moment.sinceStandingM() > StartingNotches.REACH_M
+                && moment.speedMps() < (now.cutoff() > planned ? RECOVERED_MPS : STALLING_MPS);
+        double cutoff = stalls
+                ? Math.max(planned, STALLING_CUTOFF)
                 : StartingNotches.cutoff(gear, planned, moment.speedMps(), moment.sinceStandingM());
         boolean starting = cutoff > planned;
-        double regulator = starting && gentle(moment, cutoff)
+        boolean spared = !starting && !stalls && spares(moment, setting.controls());
+        double regulator = spared || (starting && gentle(moment, cutoff))
                 ? Controls.FIRST_VALVE
                 : setting.controls().regulator();
         Controls wished = held(moment, new Controls(regulator, cutoff));
+        if (spared) {
+            return new Handles(wished, cocksOpen, Cause.BOILER_LIMITS);
+        }
+        boolean behind = planned > setting.controls().cutoff() && !starting && !stalls;
+        if (behind) {
+            return new Handles(wished, cocksOpen, Cause.SPEED_FALLS);
+        }
         return new Handles(wished, cocksOpen, cause(moment, at, starting, wished.regulator() < regulator));
+    }
+
+    /** Returns whether the boiler is so low that steam is eased to the first valve, until it has recovered, as long as the train runs well. */
+    private boolean spares(Moment moment, Controls planned) {
+        if (planned.regulator() <= Controls.FIRST_VALVE) {
+            return false;
+        }
+        double share = moment.state(0).pressurePa()
+                / moment.engine(0).parameters().boiler().pressureMaxPa();
+        double now = moment.handles().controls().regulator();
+        boolean already = now > 0 && now <= Controls.FIRST_VALVE;
+        boolean runsWell = moment.speedMps() > BEHIND * trip.speed(moment.positionM());
+        return runsWell && share < (already ? RECOVERED_SHARE : LOW_SHARE);
+    }
+
+    /** Returns the cutoff planned, or a notch or two more where the train is behind the speed that it should have. */
+    private double corrected(Moment moment, double planned) {
+        if (moment.sinceStandingM() <= StartingNotches.REACH_M || planned >= LONGEST) {
+            return planned;
+        }
+        double lag = moment.speedMps()
+                / Math.max(SLOW_MPS, Math.min(trip.speed(moment.positionM()), moment.speedWantedMps()));
+        boolean already = moment.handles().controls().cutoff() > planned;
+        int notches = lag < FAR_BEHIND ? 2 : lag < (already ? STILL_BEHIND : BEHIND) ? 1 : 0;
+        return Math.min(LONGEST, Math.round(20 * (planned + notches * NOTCH)) / 20.0);
     }
 
     private Cause cause(Moment moment, int at, boolean starting, boolean eased) {
@@ -103,6 +153,6 @@ public final class PlanDriver implements Driver {
 
     private static boolean slips(Moment moment, Controls controls) {
         Pull pull = moment.pull(0, controls, moment.speedMps());
-        return pull.cylinderForceN() > RAIL_SHARE * pull.railForceN();
+        return pull.cylinderForceN() > PullTable.RAIL_SHARE * pull.railForceN();
     }
 }

@@ -38,10 +38,10 @@ public final class PlanFireman implements Fireman {
     private static final double AHEAD_FROM_M = 400;
     private static final double AHEAD_LENGTH_M = 3_000;
 
-    private final SteamPlan plan;
+    private final TripPlan plan;
     private final RuleFireman others = new RuleFireman();
 
-    public PlanFireman(SteamPlan plan) {
+    public PlanFireman(TripPlan plan) {
         this.plan = plan;
     }
 

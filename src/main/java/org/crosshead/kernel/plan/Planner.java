@@ -35,6 +35,13 @@ public final class Planner {
                 .flatMap(optimum -> plan(request, optimum));
     }
 
+    /** Returns the cost of the bare optimum alone, as its own plan; empty where the train cannot make the trip. */
+    public static Optional<PlanCost> bare(RunRequest request) {
+        Boiler boiler = request.train().engines().get(0).engine().parameters().boiler();
+        return BareOptimum.of(request, PRESSURE_LEAST * boiler.pressureMaxPa())
+                .map(optimum -> new PlanCost(optimum.account.coalKg, optimum.account.coalKg, optimum.account.hardest));
+    }
+
     private static Optional<Plan> plan(RunRequest request, BareOptimum optimum) {
         double bareCoalKg = optimum.account.coalKg;
         double[] stretch = new double[optimum.sections.all().size()];
@@ -49,7 +56,7 @@ public final class Planner {
             }
             Plan made = made(request, optimum, crew.get(), bareCoalKg);
             double lateS = made.outcome() instanceof RunOutcome.Arrives
-                    ? learn(request, crew.get(), made.outcome(), stretch)
+                    ? learn(crew.get(), made.outcome(), stretch)
                     : Double.POSITIVE_INFINITY;
             if (best.isEmpty() || lateS < bestLateS) {
                 best = Optional.of(made);
@@ -66,10 +73,11 @@ public final class Planner {
         Reasons reasons = new Reasons(request, optimum, crew);
         List<Cause> causes = reasons.causes();
         Map<Integer, ShutWorth> shut = reasons.shut(causes);
-        SteamPlan steam = crew.account.plan();
-        RunOutcome outcome = Forecast.timed(request, new PlanDriver(crew.settings(), causes), new PlanFireman(steam));
+        TripPlan trip = crew.account.plan(CrewPlan.paths(crew.legs));
+        RunOutcome outcome =
+                Forecast.timed(request, new PlanDriver(crew.settings(), causes, trip), new PlanFireman(trip));
         PlanCost cost = new PlanCost(bareCoalKg, crew.account.coalKg + slackKg(optimum, crew), crew.account.hardest);
-        return new Plan(crew.settings(), causes, shut, steam, cost, outcome);
+        return new Plan(crew.settings(), causes, shut, trip, cost, outcome);
     }
 
     /** Returns what the time by which the plan is slower than the bare optimum is worth; negative where it is faster. */
@@ -84,7 +92,7 @@ public final class Planner {
     }
 
     /** Returns by how much the run is late at worst, and sets how much longer each late section takes than planned. */
-    private static double learn(RunRequest request, CrewPlan crew, RunOutcome outcome, double[] stretch) {
+    private static double learn(CrewPlan crew, RunOutcome outcome, double[] stretch) {
         List<CallTime> times = outcome.run().callTimes();
         double[] planned = crew.sectionS();
         double worst = 0;

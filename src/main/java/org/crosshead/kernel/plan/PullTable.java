@@ -22,6 +22,12 @@ final class PullTable {
     /** Lowest pressure of the table as a share of the working pressure. */
     static final double PRESSURE_LOW = 0.6;
 
+    /** Share of what the rail holds that a plan uses, so that the peaks of the turning effort seldom slip: a rule of this project. */
+    static final double RAIL_SHARE = 0.85;
+
+    /** By how much a setting that the rail does not hold is dearer than one that it just holds; so that none is planned. */
+    private static final double EASED_FOR_RAIL = 0.5;
+
     private static final double NOTCH = 0.05;
     private static final double FORCE_STEP_N = 1_000;
     /** Beyond the greatest pull a plan in the making may ask so much more at a stiff price; the finished one may not. */
@@ -34,6 +40,9 @@ final class PullTable {
     private final double[][][] forceN;
 
     private final double[][][] steamKgPerS;
+    /** Where the rail does not hold a setting. */
+    private final boolean[][][] eased;
+
     /** By pressure and speed: least steam for each multiple of the step of force. */
     private final double[][][] leastKgPerS;
 
@@ -46,6 +55,7 @@ final class PullTable {
         speeds = (int) Math.ceil(speedMaxMps / SPEED_STEP_MPS) + 2;
         forceN = new double[PRESSURES][settings.size()][speeds];
         steamKgPerS = new double[PRESSURES][settings.size()][speeds];
+        eased = new boolean[PRESSURES][settings.size()][speeds];
         leastKgPerS = new double[PRESSURES][speeds][];
         forceMaxN = new double[PRESSURES][speeds];
         for (int p = 0; p < PRESSURES; p++) {
@@ -84,8 +94,12 @@ final class PullTable {
                 Controls told = settings.get(s);
                 Controls own = i == 0 ? told : atWork.followed(told, state);
                 Pull pull = atWork.engine().pull(state, own, Math.min(speedMps, mostMps), rail);
-                forceN[p][s][v] += pull.forceN();
-                steamKgPerS[p][s][v] += pull.steamKgPerS();
+                double held = Math.min(1, RAIL_SHARE * pull.railForceN() / Math.max(1, pull.cylinderForceN()));
+                double forceHere = held * pull.cylinderForceN();
+                double dearer = 1 + EASED_FOR_RAIL * (1 - held);
+                forceN[p][s][v] += forceHere;
+                eased[p][s][v] |= i == 0 && held < 1;
+                steamKgPerS[p][s][v] += dearer * pull.steamKgPerS() * forceHere / Math.max(1, pull.forceN());
             }
         }
     }
@@ -173,6 +187,11 @@ final class PullTable {
 
     double steamKgPerS(int level, int setting, double speedMps) {
         return at(steamKgPerS[level][setting], speedMps);
+    }
+
+    /** Returns whether the rail does not hold a setting, so that the regulator must be eased. */
+    boolean eased(int level, int setting, double speedMps) {
+        return eased[level][setting][Math.min((int) (speedMps * (1 / SPEED_STEP_MPS)), speeds - 1)];
     }
 
     private double at(double[] bySpeed, double speedMps) {

@@ -29,7 +29,7 @@ final class Sections {
      *
      * @param leg index of its leg
      * @param call index of the call it ends at
-     * @param booked time of arrival or passing there
+     * @param bookedS time of arrival or passing there
      */
     record Section(int leg, int call, int fromNode, int toNode, OptionalDouble bookedS, TimePrice price) {}
 

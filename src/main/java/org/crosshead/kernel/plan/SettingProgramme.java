@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.Optional;
-import java.util.TreeSet;
 import org.crosshead.kernel.traction.Controls;
 import org.crosshead.kernel.traction.LocomotiveParameters.ValveGear;
 import org.jspecify.annotations.Nullable;
@@ -26,6 +26,13 @@ final class SettingProgramme {
     private static final double SLOW_MPS = 6;
     private static final int SLOW_PARTS = 5;
     private static final double STALL = 0.12;
+    /** Half the square of the least speed that is planned where more is allowed and the train has gathered speed. */
+    private static final double SLOWEST = 4;
+
+    private static final double GATHERING_M = 500;
+    private static final double EASED_KG_PER_M = 0.01;
+    private static final double LONG_KG_PER_M = 0.02;
+    private static final double LONGEST = 0.5;
     /** By how much steam eased to next to nothing is worth less than steam let in well open: an estimate. */
     private static final double THROTTLED = 0.02;
 
@@ -119,7 +126,7 @@ final class SettingProgramme {
     record Found(List<PlanSetting> settings, SpeedPath path, double costKg) {}
 
     /** Returns the cheapest settings; empty if none of them makes the leg. */
-    Optional<Found> found(TreeSet<Integer> marks) {
+    Optional<Found> found(NavigableSet<Integer> marks) {
         List<Integer> nodes = new ArrayList<>(marks.subSet(leg.fromNode(), false, leg.toNode(), false));
         nodes.add(0, leg.fromNode());
         nodes.add(leg.toNode());
@@ -257,7 +264,8 @@ final class SettingProgramme {
             end = Math.max(wanted, without);
         }
         end = Math.min(end, allowed);
-        if (end < STALL && allowed > STALL) {
+        double least = sinceM < GATHERING_M ? STALL : Math.min(SLOWEST, allowed / 2);
+        if (end < least && allowed > STALL) {
             return false;
         }
         double takenS = 2 * partM / (speed + Math.sqrt(2 * Math.max(end, 0)));
@@ -267,7 +275,15 @@ final class SettingProgramme {
         timeS += takenS;
         steamKg += steam;
         costKg += takenS * prices.kgPerS(cell, steam / takenS);
+        if (setting >= 0) {
+            costKg += unwanted(setting, table.eased(level, setting, mean)) * partM;
+        }
         return true;
+    }
+
+    /** What a metre with a setting costs that no crew likes: more than the rail holds, or nearly full gear on the road. */
+    private double unwanted(int setting, boolean eased) {
+        return (eased ? EASED_KG_PER_M : 0) + (settings.get(setting).cutoff() > LONGEST ? LONG_KG_PER_M : 0);
     }
 
     private int worked(int setting, double speedMps, double sinceM) {

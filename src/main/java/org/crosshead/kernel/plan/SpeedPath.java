@@ -1,15 +1,48 @@
 package org.crosshead.kernel.plan;
 
-/**
- * Speeds of a leg and what they take; squares halved at nodes, the rest on cells.
- *
- * @param fromNode first node
- * @param half half the square of speed at each node from the first on, m2/s2
- * @param timeS time on each cell
- * @param steamKg steam used on each cell
- * @param value cost by the prices, kg of coal
- */
-record SpeedPath(int fromNode, double[] half, double[] timeS, double[] steamKg, double value) {
+/** Speeds of a leg and what they take; its arrays are the planner's own and are shared, not copied. */
+final class SpeedPath {
+
+    private final int fromNode;
+    private final double[] half;
+    private final double[] timeS;
+    private final double[] steamKg;
+    private final double value;
+
+    /**
+     * @param fromNode first node
+     * @param half half the square of speed at each node from the first on, m2/s2
+     * @param timeS time on each cell
+     * @param steamKg steam used on each cell
+     * @param value cost by the prices, kg of coal
+     */
+    SpeedPath(int fromNode, double[] half, double[] timeS, double[] steamKg, double value) {
+        this.fromNode = fromNode;
+        this.half = half;
+        this.timeS = timeS;
+        this.steamKg = steamKg;
+        this.value = value;
+    }
+
+    int fromNode() {
+        return fromNode;
+    }
+
+    double[] half() {
+        return half;
+    }
+
+    double[] timeS() {
+        return timeS;
+    }
+
+    double[] steamKg() {
+        return steamKg;
+    }
+
+    double value() {
+        return value;
+    }
 
     int cells() {
         return timeS.length;

@@ -30,10 +30,20 @@ final class SteamAccount {
         reserveKg = new double[road.cells + 1];
     }
 
-    /** Returns a copy of what the fire should make and the boiler hold. */
-    SteamPlan plan() {
+    /** Returns what the trip should be like along these paths. */
+    TripPlan plan(List<SpeedPath> paths) {
         double[] pressures = Arrays.stream(reserveKg).map(bounds::pressurePa).toArray();
-        return new SteamPlan(road.nodeM, makingKgPerS.clone(), reserveKg.clone(), pressures);
+        return new TripPlan(road.nodeM, makingKgPerS, reserveKg, pressures, speeds(paths));
+    }
+
+    private double[] speeds(List<SpeedPath> paths) {
+        double[] speeds = new double[road.cells + 1];
+        for (SpeedPath path : paths) {
+            for (int i = 0; i <= path.cells(); i++) {
+                speeds[path.fromNode() + i] = Math.sqrt(2 * path.half()[i]);
+            }
+        }
+        return speeds;
     }
 
     /** Draws the account of a trip and sets the prices of steam and the levels of pressure by it. */

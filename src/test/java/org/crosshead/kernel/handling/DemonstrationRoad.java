@@ -1,5 +1,6 @@
 package org.crosshead.kernel.handling;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.crosshead.kernel.braking.Application;
@@ -29,6 +30,11 @@ import org.crosshead.kernel.units.Units;
 public final class DemonstrationRoad {
 
     public static final double LENGTH_M = 100_000;
+
+    private static final double PIECE_M = 500;
+    private static final double STOPS_M = 50_000;
+    private static final double MARKS_M = 800;
+    private static final double SLACK_MPS = 16;
 
     private DemonstrationRoad() {}
 
@@ -70,6 +76,43 @@ public final class DemonstrationRoad {
                 GradientProfile.of(boundaries, gradients),
                 Curves.of(curveEnds, new double[] {straight, 600, straight, 400, straight}),
                 limits);
+    }
+
+    /** The same road over and over, so long as is wanted, with a stop every 50 km and slack of a twelfth or so between them. */
+    public static RunRequest stretched(double lengthM, int coaches) {
+        List<Double> boundaries = new ArrayList<>();
+        List<Double> gradients = new ArrayList<>();
+        Track once = track();
+        for (double atM = 0; atM < lengthM; atM += PIECE_M) {
+            boundaries.add(atM);
+            gradients.add(once.gradients().riseM(atM % LENGTH_M, atM % LENGTH_M + PIECE_M) / PIECE_M);
+        }
+        boundaries.add(lengthM);
+        double straight = Double.POSITIVE_INFINITY;
+        Track track = new Track(
+                GradientProfile.of(array(boundaries), array(gradients)),
+                Curves.of(new double[] {0, lengthM}, new double[] {straight}),
+                SpeedLimits.of(lengthM, Units.mpsFromMph(60), List.of()));
+        List<Call> calls = new ArrayList<>();
+        double timeS = 0;
+        for (double atM = 200; atM < lengthM - 5_000; atM += STOPS_M) {
+            calls.add(new Call(atM, true, times(true, timeS - (calls.isEmpty() ? 1 : 60), timeS), Call.Standing.NONE));
+            timeS += STOPS_M / SLACK_MPS;
+        }
+        double lastM = calls.get(calls.size() - 1).positionM();
+        double endS = timeS + (lengthM - 200 - lastM - STOPS_M) / SLACK_MPS;
+        calls.add(new Call(lengthM - 200, true, times(true, endS, -1), Call.Standing.NONE));
+        RunRequest like = express(coaches, false);
+        List<Double> marks = new ArrayList<>();
+        for (double atM = 700; atM < lengthM; atM += MARKS_M) {
+            marks.add(atM);
+        }
+        return new RunRequest(new RunRoad(track, RailState.DRY, List.of()), like.train(), calls, RunPolicy.COMMON)
+                .marked(marks);
+    }
+
+    private static double[] array(List<Double> values) {
+        return values.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     /** An express with a number of coaches of 33 tons, three stops and booked times. */

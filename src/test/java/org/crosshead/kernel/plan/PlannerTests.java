@@ -177,11 +177,11 @@ class PlannerTests {
                 .filter(i -> changes.get(i) instanceof Change.BrakeApplied applied && applied.forStop())
                 .findFirst()
                 .orElseThrow();
-        Change.HandlesSet last = null;
-        for (int i = 0; i < brake; i++) {
-            last = changes.get(i) instanceof Change.HandlesSet set ? set : last;
-        }
-        assertThat(last).isNotNull();
+        Change.HandlesSet last = changes.subList(0, brake).stream()
+                .filter(Change.HandlesSet.class::isInstance)
+                .map(Change.HandlesSet.class::cast)
+                .reduce((first, second) -> second)
+                .orElseThrow();
         assertThat(last.handles().controls().regulator()).isZero();
         assertThat(run.timeS(changes.get(brake).sample()) - run.timeS(last.sample()))
                 .isGreaterThan(30);
