@@ -33,6 +33,7 @@ public class PlanBenchmark {
     @Param({"25", "50", "100", "200"})
     private int lengthKm;
 
+    private final ForecastBenchmark forecast = new ForecastBenchmark();
     private RunRequest request = DemonstrationRoad.stretched(25_000, 8);
 
     @Setup
@@ -52,6 +53,6 @@ public class PlanBenchmark {
 
     @Benchmark
     public double reference() {
-        return new ForecastBenchmark().reference();
+        return forecast.reference();
     }
 }

@@ -12,7 +12,7 @@ import org.crosshead.kernel.traction.LocomotiveParameters.ValveGear;
 /** The settings of a whole trip as a crew can work them, made near the bare optimum and at its prices, at the same booked times. */
 final class CrewPlan {
 
-    private static final int ROUNDS = 4;
+    private static final int ROUNDS = 3;
     private static final double TIME_CLOSE = 0.003;
     private static final double CHANGES_PER_KM = 0.3;
     /** Price of a change to begin with, kg of coal, and how much dearer it is made where there are too many. */

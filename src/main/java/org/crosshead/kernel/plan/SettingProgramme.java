@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.NavigableSet;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.crosshead.kernel.traction.Controls;
 import org.crosshead.kernel.traction.LocomotiveParameters.ValveGear;
 import org.jspecify.annotations.Nullable;
@@ -19,6 +20,9 @@ final class SettingProgramme {
 
     private static final double BIN_MPS = 0.4;
     private static final double NEAR_MPS = 5;
+    /** Where nothing is found near the guide the search goes farther. */
+    private static final double FAR_MPS = 20;
+
     private static final double APART_S = 60;
     /** A change soon after another counts for so many. */
     private static final double HASTE = 40;
@@ -33,6 +37,7 @@ final class SettingProgramme {
     private static final double EASED_KG_PER_M = 0.01;
     private static final double LONG_KG_PER_M = 0.02;
     private static final double LONGEST = 0.5;
+    private static final double LONGEST_THROTTLED = 0.35;
     /** By how much steam eased to next to nothing is worth less than steam let in well open: an estimate. */
     private static final double THROTTLED = 0.02;
 
@@ -47,6 +52,8 @@ final class SettingProgramme {
     private final List<Controls> settings;
     private final int[][] startingIndex;
     private final double mostHalf;
+    /** Settings that may be chosen now. */
+    private int[] candidates = {};
 
     /** What the last stretch came to. */
     private double half;
@@ -127,15 +134,33 @@ final class SettingProgramme {
 
     /** Returns the cheapest settings; empty if none of them makes the leg. */
     Optional<Found> found(NavigableSet<Integer> marks) {
+        candidates = usual();
+        Optional<Found> near = found(marks, NEAR_MPS);
+        if (near.isPresent()) {
+            return near;
+        }
+        candidates = IntStream.range(0, settings.size()).toArray();
+        return found(marks, FAR_MPS);
+    }
+
+    /** Settings as crews use them on the road: wide open not beyond a half, on the first valve little more than the least. */
+    private int[] usual() {
+        return IntStream.range(0, settings.size())
+                .filter(i -> settings.get(i).cutoff()
+                        <= (settings.get(i).regulator() >= 1 ? LONGEST : LONGEST_THROTTLED) + 1e-9)
+                .toArray();
+    }
+
+    private Optional<Found> found(NavigableSet<Integer> marks, double reachMps) {
         List<Integer> nodes = new ArrayList<>(marks.subSet(leg.fromNode(), false, leg.toNode(), false));
         nodes.add(0, leg.fromNode());
         nodes.add(leg.toNode());
         List<Label> labels = new ArrayList<>();
-        for (int s = 0; s < settings.size(); s++) {
+        for (int s : candidates) {
             labels.add(new Label(s, 0, 0, APART_S, leg.fromNode(), null));
         }
         for (int k = 0; k + 1 < nodes.size(); k++) {
-            labels = extended(k == 0 ? labels : withChanges(labels), nodes.get(k), nodes.get(k + 1));
+            labels = extended(k == 0 ? labels : withChanges(labels), nodes.get(k), nodes.get(k + 1), reachMps);
             if (labels.isEmpty()) {
                 return Optional.empty();
             }
@@ -162,7 +187,10 @@ final class SettingProgramme {
         for (int bin = 0; bin < cheapest.length; bin++) {
             Label label = cheapest[bin];
             if (label != null) {
-                for (int s = SHUT_INDEX; s < settings.size(); s++) {
+                if (label.setting != SHUT_INDEX) {
+                    all.add(new Label(SHUT_INDEX, label.half, with[bin], 0, label.node, label));
+                }
+                for (int s : candidates) {
                     if (s != label.setting) {
                         all.add(new Label(s, label.half, with[bin], 0, label.node, label));
                     }
@@ -172,7 +200,7 @@ final class SettingProgramme {
         return all;
     }
 
-    private List<Label> extended(List<Label> labels, int from, int to) {
+    private List<Label> extended(List<Label> labels, int from, int to, double reachMps) {
         Label[][] kept = new Label[settings.size() + 1][bins()];
         double guideMps = Math.sqrt(2 * guide.half()[to - guide.fromNode()]);
         for (Label label : labels) {
@@ -181,7 +209,7 @@ final class SettingProgramme {
             }
             double cost = label.costKg + costKg;
             int bin = bin(half);
-            boolean near = Math.abs(Math.sqrt(2 * half) - guideMps) <= NEAR_MPS;
+            boolean near = Math.abs(Math.sqrt(2 * half) - guideMps) <= reachMps;
             Label present = kept[label.setting + 1][bin];
             if (near && (present == null || cost < present.costKg)) {
                 kept[label.setting + 1][bin] = new Label(label.setting, half, cost, label.sinceS + timeS, to, label);
