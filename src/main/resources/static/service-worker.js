@@ -10,7 +10,7 @@ self.addEventListener("install", (event) => {
 self.addEventListener("activate", (event) => event.waitUntil(self.clients.claim()));
 
 function isKept(url) {
-    return /^\/briefings\/\d+(\/standing)?$/.test(url.pathname) || /\.(css|js|svg)$/.test(url.pathname);
+    return /^\/briefings\/\d+(\/standing|\/cab)?$/.test(url.pathname) || /\.(css|js|svg)$/.test(url.pathname);
 }
 
 self.addEventListener("fetch", (event) => {

@@ -187,6 +187,15 @@ public class Briefings {
                 notYetRead(briefing, readings));
     }
 
+    /**
+     * Returns what comes of the train of a briefing on a day that is not as planned; the briefing stays as it is.
+     *
+     * @throws BriefingRefusedException if nothing can be computed for want of figures
+     */
+    public WhatIfAnswer whatIf(long id, WhatIf asked) {
+        return builder.whatIf(visible(id).train(), asked);
+    }
+
     /** Returns the briefings of a train, the latest first; crew see what has been issued. */
     public List<BriefingSummary> ofTrain(long trainId) {
         Train train = trains.find(trainId).orElseThrow(() -> new NotFoundException("train", trainId));

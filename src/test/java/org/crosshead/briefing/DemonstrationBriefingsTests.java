@@ -3,10 +3,12 @@ package org.crosshead.briefing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
+import static org.hamcrest.Matchers.containsString;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.user;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import jakarta.servlet.http.Cookie;
@@ -36,6 +38,7 @@ import org.crosshead.briefing.document.StandingRow;
 import org.crosshead.kernel.figure.Figure;
 import org.crosshead.kernel.figure.Recompute;
 import org.crosshead.kernel.figure.Step;
+import org.crosshead.kernel.traction.RailState;
 import org.crosshead.platform.NotFoundException;
 import org.crosshead.platform.ServiceJob;
 import org.crosshead.route.RestrictionDraft;
@@ -356,6 +359,71 @@ class DemonstrationBriefingsTests {
                         + row.brakeAt().routeCode())
                 .collect(Collectors.toSet());
         assertThat(units).contains("m on KLINE").doesNotContain("yd on KLINE", "m on MAIN", "m on BRANCH");
+    }
+
+    @Test
+    void cabSheetTellsEveryBrakingPointAndTheStartByItself() throws Exception {
+        long id = prepared(named("1X01").id());
+        String page = mvc.perform(
+                        get("/briefings/{id}/cab", id).with(user("inspector").roles("INSPECTOR")))
+                .andExpect(status().isOk())
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
+        assertThat(page).contains("Start: cylinder cocks open", "Shut off steam", "Brake");
+        BriefingDocument document = document(id);
+        int lines = page.split("<tr class=", -1).length - 1;
+        assertThat(lines)
+                .isBetween(
+                        document.braking().size(),
+                        document.handling().size() + document.braking().size());
+    }
+
+    @Test
+    void dayThatIsNotAsPlannedIsToldBesideThePlannedOne() throws Exception {
+        long id = prepared(named("1X01").id());
+        WhatIfAnswer[] answer = new WhatIfAnswer[2];
+        ServiceJob.run(INSPECTOR, () -> {
+            answer[0] = briefings.whatIf(id, new WhatIf(100, RailState.DRY, 0, 100));
+            answer[1] = briefings.whatIf(id, new WhatIf(130, RailState.DRY, 10, 90));
+        });
+        assertThat(answer[0].otherwise()).isEqualTo(answer[0].planned());
+        assertThat(answer[1].planned()).isEqualTo(answer[0].planned());
+        assertThat(answer[1].otherwise().glassPercent().value()).isPositive();
+        assertThat(answer[1].otherwise().coalLb())
+                .isGreaterThan(answer[1].planned().coalLb());
+        WhatIfAnswer.Arrival late = answer[1].otherwise().arrivals().get(0);
+        assertThat(Objects.requireNonNull(late.forecast()))
+                .isAfter(Objects.requireNonNull(
+                        answer[1].planned().arrivals().get(0).forecast()));
+        String page = mvc.perform(get("/briefings/{id}/what-if", id)
+                        .param("load", "100")
+                        .param("rail", "WET")
+                        .param("late", "5")
+                        .param("pressure", "95")
+                        .with(user("inspector").roles("INSPECTOR")))
+                .andExpect(status().isOk())
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
+        assertThat(page).contains("What comes of it", "Lowest boiler pressure");
+    }
+
+    @Test
+    void unlikelyDayIsRefusedInWords() throws Exception {
+        long id = prepared(named("2B51").id());
+        for (String load : List.of("900", "", "heavy", "NaN")) {
+            mvc.perform(get("/briefings/{id}/what-if", id)
+                            .param("load", load)
+                            .param("rail", "DRY")
+                            .param("late", "0")
+                            .param("pressure", "100")
+                            .with(user("inspector").roles("INSPECTOR")))
+                    .andExpect(status().isOk())
+                    .andExpect(content().string(containsString("from 20 to 200 per cent")));
+        }
+        mvc.perform(get("/briefings/{id}/what-if", id).with(user("stranger").roles("DRIVER")))
+                .andExpect(status().isNotFound());
     }
 
     @Test

@@ -5,7 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.crosshead.briefing.BriefingRefusedException;
 import org.crosshead.briefing.Policy;
+import org.crosshead.briefing.WhatIf;
+import org.crosshead.briefing.WhatIfAnswer;
 import org.crosshead.briefing.document.BrakingRow;
 import org.crosshead.briefing.document.BriefingDocument;
 import org.crosshead.briefing.document.Road;
@@ -85,6 +88,21 @@ public class BriefingBuilder {
                 new Speeds(places),
                 new FigureBook(model.engines()));
         return document(inputs, papers, roads.make(model, outcome.run()), workings);
+    }
+
+    /**
+     * Returns what comes of a day that is not as planned, beside the day as planned; nothing is stored.
+     *
+     * @throws BriefingRefusedException if figures are missing without which nothing can be computed
+     */
+    public WhatIfAnswer whatIf(Train train, WhatIf asked) {
+        TrainInputs inputs = reader.read(train);
+        if (!inputs.missing().isEmpty()) {
+            throw new BriefingRefusedException("what-if-missing");
+        }
+        Places places =
+                new Places(inputs.path(), units(), inputs.content().dark(), inputs.policyValue(Policy.LANDMARK_REACH));
+        return new WhatIfRuns(inputs, new TrainModel(inputs, maker), places).answer(asked);
     }
 
     private static RunOutcome byRules(TrainModel model) {

@@ -182,7 +182,11 @@ final class HandlingMaker {
     private void add(List<Point> points, int sample, Told told) {
         int at = told.action().startsWith("brake-") ? noLater(sample) : sample;
         for (int i = points.size() - 1; i >= 0 && points.get(i).sample() > at; i--) {
-            points.set(i, new Point(at, points.get(i).told()));
+            if (isSteam(points.get(i).told())) {
+                points.remove(i);
+            } else {
+                points.set(i, new Point(at, points.get(i).told()));
+            }
         }
         if (told.forFireman() && saidLately(points, at, told)) {
             return;
@@ -207,6 +211,12 @@ final class HandlingMaker {
         return GaugeReading.of(workings.inputs())
                 .map(reading -> reading.of(action))
                 .orElseGet(() -> Phrase.of("action." + action));
+    }
+
+    /** Steam set anew beyond a place where the brake is told: there is nothing more to set by then. */
+    private static boolean isSteam(Told told) {
+        Controls controls = told.controls();
+        return !told.forFireman() && controls != null && controls.regulator() > 0;
     }
 
     /** Returns whether the fireman was told the same a few minutes before, and nothing else since. */

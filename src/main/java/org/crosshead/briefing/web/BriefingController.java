@@ -128,6 +128,18 @@ class BriefingController {
         return "briefing/briefing";
     }
 
+    /** The run in large type, for the cab. */
+    @GetMapping("/{id}/cab")
+    String cab(@PathVariable long id, Model model) {
+        IssuedBriefing briefing = briefings.show(id);
+        BriefingWords words =
+                new BriefingWords(messages, briefing.document().heading().zone());
+        model.addAttribute("briefing", briefing);
+        model.addAttribute("document", briefing.document());
+        model.addAttribute("lines", CabSheet.lines(briefing.document(), words));
+        return "briefing/cab";
+    }
+
     /** Where a briefing stands: what to do with it, who has read it. */
     @GetMapping("/{id}/standing")
     String standing(@PathVariable long id, Model model) {

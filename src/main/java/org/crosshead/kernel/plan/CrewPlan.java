@@ -12,14 +12,14 @@ import org.crosshead.kernel.traction.LocomotiveParameters.ValveGear;
 /** The settings of a whole trip as a crew can work them, made near the bare optimum and at its prices, at the same booked times. */
 final class CrewPlan {
 
-    private static final int ROUNDS = 3;
-    private static final double TIME_CLOSE = 0.003;
+    private static final int ROUNDS = 4;
+    private static final double CLOSE_S = 8;
     private static final double CHANGES_PER_KM = 0.3;
     /** Price of a change to begin with, kg of coal, and how much dearer it is made where there are too many. */
     private static final double CHANGE_KG = 0.5;
 
     private static final double DEARER = 1.7;
-    private static final int DEARER_MOST = 5;
+    private static final int DEARER_MOST = 3;
 
     final List<SettingProgramme.Found> legs;
     final SteamAccount account;
@@ -39,31 +39,38 @@ final class CrewPlan {
      */
     static Optional<CrewPlan> of(RunRequest request, BareOptimum optimum, List<Double> placesM, double[] stretch) {
         NavigableSet<Integer> marks = marks(optimum.road, placesM);
-        Optional<List<SettingProgramme.Found>> found = Optional.empty();
+        List<SettingProgramme.Found> best = List.of();
+        double bestScore = Double.POSITIVE_INFINITY;
         double changeKg = CHANGE_KG;
-        for (int round = 0; round < ROUNDS; round++) {
+        int dearer = 0;
+        for (int round = 0; round < ROUNDS && bestScore > CLOSE_S; round++) {
             optimum.sections.price(optimum.prices);
             optimum.sections.pace(optimum.prices);
-            found = legs(request, optimum, marks, changeKg);
-            if (found.isEmpty()) {
-                return Optional.empty();
-            }
-            for (int i = 0; i < DEARER_MOST && tooMany(found.get(), optimum.road); i++) {
+            Optional<List<SettingProgramme.Found>> found = legs(request, optimum, marks, changeKg);
+            while (found.isPresent() && dearer < DEARER_MOST && tooMany(found.get(), optimum.road)) {
                 changeKg *= DEARER;
+                dearer++;
                 found = legs(request, optimum, marks, changeKg);
             }
-            List<SpeedPath> paths = paths(found.get());
-            boolean close = optimum.sections.miss(paths, stretch) < TIME_CLOSE;
-            if (close || round == ROUNDS - 1) {
+            if (found.isEmpty()) {
                 break;
+            }
+            List<SpeedPath> paths = paths(found.get());
+            double score = optimum.sections.untimely(paths, stretch);
+            if (score < bestScore) {
+                best = found.get();
+                bestScore = score;
             }
             optimum.sections.learn(paths, stretch, true);
         }
-        List<SpeedPath> paths = paths(found.get());
+        return best.isEmpty() ? Optional.empty() : Optional.of(drawn(optimum, best, stretch));
+    }
+
+    private static CrewPlan drawn(BareOptimum optimum, List<SettingProgramme.Found> legs, double[] stretch) {
+        List<SpeedPath> paths = paths(legs);
         double[] standing = optimum.sections.learn(paths, stretch, false);
-        Prices kept = new Prices(optimum.road.cells, optimum.prices.coal(), 0);
-        optimum.account.draw(paths, standing, kept);
-        return Optional.of(new CrewPlan(found.get(), optimum.account, optimum.sections));
+        optimum.account.draw(paths, standing, new Prices(optimum.road.cells, optimum.prices.coal(), 0));
+        return new CrewPlan(legs, optimum.account, optimum.sections);
     }
 
     private static NavigableSet<Integer> marks(PlanRoad road, List<Double> placesM) {

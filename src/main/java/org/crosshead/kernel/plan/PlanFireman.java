@@ -23,7 +23,7 @@ public final class PlanFireman implements Fireman {
     private static final double FEED_MOST = 1.3;
     private static final double FULL_GLASS = 0.92;
     private static final double LOW_GLASS = 0.25;
-    private static final double LOW_WATER_FEED = 0.8;
+    private static final double LOW_WATER_FEED = 5;
     private static final double LEAST_SHARE = 0.03;
     private static final double ROOM_KG_PER_S_PER_GLASS = 8;
     private static final double BLOWER_CRACKED = 0.2;
@@ -93,8 +93,8 @@ public final class PlanFireman implements Fireman {
             wanted = Math.max(wanted, steam + FEED_MOST * most * (share - BLOWING_SHARE) / (1 - BLOWING_SHARE));
         }
         double room = steam + ROOM_KG_PER_S_PER_GLASS * Math.max(0, FULL_GLASS - glass) * most;
-        double least = glass < LOW_GLASS ? LOW_WATER_FEED * most : 0;
-        return Math.max(least, Math.min(Math.min(wanted, room), FEED_MOST * most));
+        double least = glass < LOW_GLASS ? steam + LOW_WATER_FEED * (LOW_GLASS - glass) * most : 0;
+        return Math.min(FEED_MOST * most, Math.max(least, Math.min(wanted, room)));
     }
 
     private record Wish(Task task, Cause cause) {}

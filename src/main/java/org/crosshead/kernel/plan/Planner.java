@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.crosshead.kernel.motion.CallTime;
 import org.crosshead.kernel.motion.Cause;
 import org.crosshead.kernel.motion.Forecast;
+import org.crosshead.kernel.motion.Run;
 import org.crosshead.kernel.motion.RunOutcome;
 import org.crosshead.kernel.motion.RunRequest;
 import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
@@ -17,8 +18,8 @@ import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
  */
 public final class Planner {
 
-    private static final int ROUNDS = 3;
-    private static final double LATE_S = 15;
+    private static final int ROUNDS = 2;
+    private static final double LATE_S = 30;
     /** A plan lets the pressure fall no lower than to this share of the working pressure: a rule of this project. */
     private static final double PRESSURE_LEAST = 0.85;
 
@@ -32,7 +33,14 @@ public final class Planner {
     public static Optional<Plan> plan(RunRequest request) {
         Boiler boiler = request.train().engines().get(0).engine().parameters().boiler();
         return BareOptimum.of(request, PRESSURE_LEAST * boiler.pressureMaxPa())
-                .flatMap(optimum -> plan(request, optimum));
+                .flatMap(optimum -> plan(request, optimum))
+                .filter(plan -> keepsWater(plan, boiler));
+    }
+
+    /** Returns whether the water never falls below the least level that the class may be worked at. */
+    private static boolean keepsWater(Plan plan, Boiler boiler) {
+        Run run = plan.outcome().run();
+        return run.waterKg(run.lowestWater(0)) >= boiler.waterLeastKg();
     }
 
     /** Returns the cost of the bare optimum alone, as its own plan; empty where the train cannot make the trip. */
@@ -55,7 +63,9 @@ public final class Planner {
                 return best;
             }
             Plan made = made(request, optimum, crew.get(), bareCoalKg);
-            double lateS = made.outcome() instanceof RunOutcome.Arrives
+            Boiler boiler =
+                    request.train().engines().get(0).engine().parameters().boiler();
+            double lateS = made.outcome() instanceof RunOutcome.Arrives && keepsWater(made, boiler)
                     ? learn(crew.get(), made.outcome(), stretch)
                     : Double.POSITIVE_INFINITY;
             if (best.isEmpty() || lateS < bestLateS) {

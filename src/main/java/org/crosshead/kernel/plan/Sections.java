@@ -16,6 +16,7 @@ final class Sections {
     /** Where no time is booked, a second is worth so much of the coal that the grate burns in it: a rule of this project. */
     private static final double UNBOOKED_SHARE = 1;
 
+    private static final double EARLY = 0.25;
     private static final double PACE_LEAST_MPS = 4;
     private static final double PACE_MOST_MPS = 45;
     private static final double PACE_STEP_MPS = 0.1;
@@ -140,6 +141,26 @@ final class Sections {
                 worst = can ? Math.max(worst, Math.abs(late) / takenS) : worst;
             }
             nowS += takenS;
+        }
+        return worst;
+    }
+
+    /** Returns by how many seconds the sections miss their bookings at worst; early counts for a quarter, since it can be waited out. */
+    double untimely(List<SpeedPath> paths, double[] stretch) {
+        double nowS = 0;
+        double worst = 0;
+        int leg = -1;
+        for (int i = 0; i < sections.size(); i++) {
+            Section section = sections.get(i);
+            if (section.leg() != leg) {
+                leg = section.leg();
+                nowS = departureS(leg, nowS);
+            }
+            nowS += stretch[i] * paths.get(leg).timeS(section.fromNode(), section.toNode());
+            if (section.bookedS().isPresent()) {
+                double lateS = nowS - section.bookedS().getAsDouble();
+                worst = Math.max(worst, lateS > 0 ? lateS : -EARLY * lateS);
+            }
         }
         return worst;
     }

@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class SettingProgramme {
 
-    private static final double BIN_MPS = 0.4;
+    private static final double BIN_MPS = 0.6;
     private static final double NEAR_MPS = 5;
     /** Where nothing is found near the guide the search goes farther. */
     private static final double FAR_MPS = 20;

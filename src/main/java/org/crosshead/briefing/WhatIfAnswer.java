@@ -1,0 +1,49 @@
+package org.crosshead.briefing;
+
+import java.time.Instant;
+import java.util.List;
+import org.crosshead.briefing.document.Place;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What comes of a day that is not as planned, beside the day as planned. Neither is stored.
+ *
+ * @param zone of the railway's clock
+ */
+public record WhatIfAnswer(String trainCode, String zone, Side planned, Side otherwise) {
+
+    /**
+     * One of the two.
+     *
+     * @param byPlan false where no plan was found and the rules of the trade are the forecast
+     * @param standsAt where the train comes to a stand or is not held; null where it arrives
+     * @param points how often a handle is told to be set
+     * @param changes where and how steam is set on the road
+     */
+    public record Side(
+            List<Arrival> arrivals,
+            double coalLb,
+            double waterGallons,
+            Lowest pressurePsi,
+            Lowest glassPercent,
+            boolean byPlan,
+            @Nullable Place standsAt,
+            int points,
+            List<Setting> changes) {
+
+        public Side {
+            arrivals = List.copyOf(arrivals);
+            changes = List.copyOf(changes);
+        }
+    }
+
+    /** A time at a place; null where it is not booked or not reached. */
+    public record Arrival(
+            String name, @Nullable Instant booked, @Nullable Instant forecast) {}
+
+    /** The least of a figure and where it is. */
+    public record Lowest(double value, Place place) {}
+
+    /** A setting of the plan; shut where the regulator is 0. */
+    public record Setting(Place place, double regulator, double cutoffPercent) {}
+}

@@ -1,0 +1,120 @@
+package org.crosshead.briefing.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.crosshead.briefing.document.BrakingRow;
+import org.crosshead.briefing.document.BriefingDocument;
+import org.crosshead.briefing.document.HandlingRow;
+import org.crosshead.briefing.document.Place;
+
+/**
+ * The whole run for the cab: place, what to do, one figure. Notching up while starting away stands in the line of the start, by speed;
+ * braking points that the handling does not tell are lines of their own.
+ */
+final class CabSheet {
+
+    /** Notches so near after a start belong to it. */
+    private static final double STARTING_M = 1_500;
+
+    private static final double NEAR_M = 250;
+
+    private final BriefingDocument document;
+    private final BriefingWords words;
+    private final List<Line> lines = new ArrayList<>();
+
+    private CabSheet(BriefingDocument document, BriefingWords words) {
+        this.document = document;
+        this.words = words;
+    }
+
+    /**
+     * A line of the sheet.
+     *
+     * @param kind how it is marked: {@code stop}, {@code brake}, {@code fireman} or {@code driver}
+     * @param place by its landmark where there is one
+     * @param measure empty where the place is told by it already
+     * @param more further words, such as the notches of a start; may be empty
+     * @param figure the one figure: speed to be expected or reached
+     */
+    record Line(
+            String kind, String place, String measure, String action, List<String> more, String figure, double atM) {}
+
+    static List<Line> lines(BriefingDocument document, BriefingWords words) {
+        return new CabSheet(document, words).made();
+    }
+
+    private List<Line> made() {
+        double startedM = Double.NEGATIVE_INFINITY;
+        for (HandlingRow row : document.handling()) {
+            double atM = row.place().positionM();
+            boolean notches = row.action().equals("cocks-shut") || row.action().equals("notch-up");
+            if (row.action().equals("start")) {
+                startedM = atM;
+                lines.add(line("driver", row.place(), words.text(row.words()), ""));
+            } else if (notches && atM - startedM < STARTING_M) {
+                addToStart(row);
+            } else {
+                String kind = row.forFireman() ? "fireman" : row.action().startsWith("brake-") ? "brake" : "driver";
+                lines.add(line(
+                        kind,
+                        row.place(),
+                        words.text(row.words()),
+                        words.piece(row.speed()).text()));
+            }
+        }
+        document.braking().stream().filter(point -> !isTold(point)).forEach(this::add);
+        lines.sort((a, b) -> Double.compare(a.atM(), b.atM()));
+        return lines;
+    }
+
+    private void addToStart(HandlingRow row) {
+        for (int i = lines.size() - 1; i >= 0; i--) {
+            Line line = lines.get(i);
+            if (line.kind().equals("driver")) {
+                List<String> more = new ArrayList<>(line.more());
+                Double cutoff = Objects.requireNonNull(row.cutoff());
+                more.add(words.say(
+                        "briefing.cab.at-speed", words.piece(row.speed()).text(), words.number(100 * cutoff, "%")));
+                lines.set(
+                        i,
+                        new Line(
+                                line.kind(),
+                                line.place(),
+                                line.measure(),
+                                line.action(),
+                                more,
+                                line.figure(),
+                                line.atM()));
+                return;
+            }
+        }
+    }
+
+    private boolean isTold(BrakingRow point) {
+        return document.handling().stream()
+                .anyMatch(row -> row.action().startsWith("brake-")
+                        && Math.abs(row.place().positionM() - point.brakeAt().positionM()) < NEAR_M);
+    }
+
+    private void add(BrakingRow point) {
+        String action = words.say("briefing.cab.brake-for", words.text(point.targetWords()));
+        lines.add(line(
+                "brake",
+                point.brakeAt(),
+                action,
+                words.piece(point.targetSpeed()).text()));
+    }
+
+    private Line line(String kind, Place place, String action, String figure) {
+        String landmark = words.landmark(place);
+        return new Line(
+                kind,
+                landmark.isEmpty() ? words.measure(place) : landmark,
+                landmark.isEmpty() ? "" : words.measure(place),
+                action,
+                List.of(),
+                figure,
+                place.positionM());
+    }
+}
