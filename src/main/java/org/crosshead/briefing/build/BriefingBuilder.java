@@ -4,7 +4,6 @@ import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.crosshead.briefing.BriefingRefusedException;
 import org.crosshead.briefing.Policy;
 import org.crosshead.briefing.WhatIf;
@@ -13,12 +12,6 @@ import org.crosshead.briefing.document.BrakingRow;
 import org.crosshead.briefing.document.BriefingDocument;
 import org.crosshead.briefing.document.Road;
 import org.crosshead.briefing.document.Standing;
-import org.crosshead.kernel.handling.RuleDriver;
-import org.crosshead.kernel.handling.RuleFireman;
-import org.crosshead.kernel.motion.Forecast;
-import org.crosshead.kernel.motion.RunOutcome;
-import org.crosshead.kernel.plan.Plan;
-import org.crosshead.kernel.plan.Planner;
 import org.crosshead.platform.CurrentActor;
 import org.crosshead.route.MeasureUnit;
 import org.crosshead.route.RouteSummary;
@@ -69,25 +62,18 @@ public class BriefingBuilder {
             return document(inputs, papers, roads.make(null, null), null);
         }
         TrainModel model = new TrainModel(inputs, maker);
-        Places places =
-                new Places(inputs.path(), units, inputs.content().dark(), inputs.policyValue(Policy.LANDMARK_REACH));
-        Optional<Plan> plan = Planner.plan(model.request().marked(places.marksM()))
-                .filter(made -> made.outcome() instanceof RunOutcome.Arrives);
-        RunOutcome timed = plan.map(Plan::outcome).orElseGet(() -> byRules(model));
-        RunOutcome outcome = timed instanceof RunOutcome.Stalls
-                ? Forecast.unhurried(model.request(), new RuleDriver(), new RuleFireman())
-                : timed;
-        boolean needsMomentum = timed instanceof RunOutcome.Stalls && outcome instanceof RunOutcome.Arrives;
+        Places places = places(inputs, units);
+        HandledRun run = HandledRun.of(model.request().marked(places.marksM()));
         Workings workings = new Workings(
                 inputs,
                 model,
-                outcome,
-                plan.orElse(null),
-                needsMomentum,
+                run.outcome(),
+                run.plan(),
+                run.needsMomentum(),
                 places,
                 new Speeds(places),
                 new FigureBook(model.engines()));
-        return document(inputs, papers, roads.make(model, outcome.run()), workings);
+        return document(inputs, papers, roads.make(model, run.outcome().run()), workings);
     }
 
     /**
@@ -100,13 +86,12 @@ public class BriefingBuilder {
         if (!inputs.missing().isEmpty()) {
             throw new BriefingRefusedException("what-if-missing");
         }
-        Places places =
-                new Places(inputs.path(), units(), inputs.content().dark(), inputs.policyValue(Policy.LANDMARK_REACH));
+        Places places = places(inputs, units());
         return new WhatIfRuns(inputs, new TrainModel(inputs, maker), places).answer(asked);
     }
 
-    private static RunOutcome byRules(TrainModel model) {
-        return Forecast.timed(model.request(), new RuleDriver(), new RuleFireman());
+    private static Places places(TrainInputs inputs, Map<String, MeasureUnit> units) {
+        return new Places(inputs.path(), units, inputs.content().dark(), inputs.policyValue(Policy.LANDMARK_REACH));
     }
 
     private BriefingDocument document(TrainInputs inputs, PapersMaker papers, Road road, @Nullable Workings workings) {

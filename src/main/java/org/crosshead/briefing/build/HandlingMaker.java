@@ -411,8 +411,13 @@ final class HandlingMaker {
             return Phrase.of(
                     "reason.shut-worth",
                     ahead(sample, told.cause() == Cause.STOP_AHEAD),
-                    Term.number(Math.max(0, worth.get().lostS()), "sec"),
-                    Term.number(Units.lbFromKg(Math.max(0, worth.get().savedKg())), "lb"));
+                    workings.book().given(key + "lost", Math.max(0, worth.get().lostS()), "sec", "plan:worth"),
+                    workings.book()
+                            .given(
+                                    key + "saved",
+                                    Units.lbFromKg(Math.max(0, worth.get().savedKg())),
+                                    "lb",
+                                    "plan:worth"));
         }
         Term pressure = Term.figure(Units.psiFromPa(run.pressurePa(sample)), "psi", key + "pressure");
         String kind = "reason." + (told.forFireman() ? "fire." : "") + RoadMaker.lower(told.cause());

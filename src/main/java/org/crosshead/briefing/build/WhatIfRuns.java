@@ -11,20 +11,16 @@ import org.crosshead.briefing.WhatIfAnswer.Arrival;
 import org.crosshead.briefing.WhatIfAnswer.Lowest;
 import org.crosshead.briefing.WhatIfAnswer.Setting;
 import org.crosshead.briefing.WhatIfAnswer.Side;
-import org.crosshead.kernel.handling.RuleDriver;
-import org.crosshead.kernel.handling.RuleFireman;
 import org.crosshead.kernel.motion.Call;
 import org.crosshead.kernel.motion.CallTime;
 import org.crosshead.kernel.motion.Change;
 import org.crosshead.kernel.motion.EngineAtWork;
-import org.crosshead.kernel.motion.Forecast;
 import org.crosshead.kernel.motion.MakeUp;
 import org.crosshead.kernel.motion.Run;
 import org.crosshead.kernel.motion.RunOutcome;
 import org.crosshead.kernel.motion.RunRequest;
 import org.crosshead.kernel.motion.RunRoad;
 import org.crosshead.kernel.plan.Plan;
-import org.crosshead.kernel.plan.Planner;
 import org.crosshead.kernel.traction.EngineState;
 import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
 import org.crosshead.kernel.units.Units;
@@ -99,9 +95,9 @@ final class WhatIfRuns {
     }
 
     private Side side(RunRequest request, double lateS) {
-        Optional<Plan> plan = Planner.plan(request).filter(made -> made.outcome() instanceof RunOutcome.Arrives);
-        RunOutcome outcome =
-                plan.map(Plan::outcome).orElseGet(() -> Forecast.timed(request, new RuleDriver(), new RuleFireman()));
+        HandledRun handled = HandledRun.of(request);
+        RunOutcome outcome = handled.outcome();
+        Optional<Plan> plan = Optional.ofNullable(handled.plan());
         Run run = outcome.run();
         Boiler boiler = request.train().engines().get(0).engine().parameters().boiler();
         int pressure = run.lowestPressure(0);

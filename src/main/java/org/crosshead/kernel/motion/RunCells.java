@@ -61,11 +61,6 @@ public final class RunCells {
         return grid.massKg[cell] * grid.work.within(cell, grid.positionM[cell], grid.positionM[cell + 1]);
     }
 
-    /** Returns the work of gravity and curves over a part of a cell, J. */
-    public double workJ(int cell, double fromM, double toM) {
-        return grid.massKg[cell] * grid.work.within(cell, fromM, toM);
-    }
-
     /** Returns the force of the full service brake. */
     public double brakeN(double speedMps) {
         return request.train().service().force().forceN(speedMps);

@@ -28,7 +28,6 @@ final class BareOptimum {
     final Prices prices;
     final SteamAccount account;
     final List<SpeedPath> paths;
-    double[] standingS;
 
     private BareOptimum(PlanRoad road, Sections sections, Prices prices, SteamAccount account, List<SpeedPath> paths) {
         this.road = road;
@@ -36,7 +35,6 @@ final class BareOptimum {
         this.prices = prices;
         this.account = account;
         this.paths = paths;
-        standingS = new double[road.legs.size()];
     }
 
     private static List<Fineness> sweeps() {
@@ -133,8 +131,8 @@ final class BareOptimum {
                 paths.set(leg, found.get());
             }
         }
-        standingS = sections.learn(paths, ones, true);
-        account.draw(paths, standingS, prices);
+        sections.learn(paths, ones);
+        account.draw(paths, sections.standingS(paths, ones), prices);
         return true;
     }
 }

@@ -61,14 +61,14 @@ final class CrewPlan {
                 best = found.get();
                 bestScore = score;
             }
-            optimum.sections.learn(paths, stretch, true);
+            optimum.sections.learn(paths, stretch);
         }
         return best.isEmpty() ? Optional.empty() : Optional.of(drawn(optimum, best, stretch));
     }
 
     private static CrewPlan drawn(BareOptimum optimum, List<SettingProgramme.Found> legs, double[] stretch) {
         List<SpeedPath> paths = paths(legs);
-        double[] standing = optimum.sections.learn(paths, stretch, false);
+        double[] standing = optimum.sections.standingS(paths, stretch);
         optimum.account.draw(paths, standing, new Prices(optimum.road.cells, optimum.prices.coal(), 0));
         return new CrewPlan(legs, optimum.account, optimum.sections);
     }

@@ -137,7 +137,7 @@ public final class PlanDriver implements Driver {
         return low;
     }
 
-    /** Eases the regulator as little as keeps the wheels from slipping, and does not open it again by less than two steps. */
+    /** Eases the regulator as little as keeps the wheels from slipping; once eased it stays so until the rail holds the whole. */
     private static Controls held(Moment moment, Controls wished) {
         double regulator = wished.regulator();
         Controls now = moment.handles().controls();

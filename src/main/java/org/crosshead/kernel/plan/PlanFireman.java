@@ -25,10 +25,13 @@ public final class PlanFireman implements Fireman {
     private static final double LOW_GLASS = 0.25;
     private static final double LOW_WATER_FEED = 5;
     private static final double LEAST_SHARE = 0.03;
-    private static final double ROOM_KG_PER_S_PER_GLASS = 8;
+    private static final double ROOM_PER_GLASS = 8;
     private static final double BLOWER_CRACKED = 0.2;
     /** Above this share of the working pressure cold feed takes up what the safety valves would blow off. */
     private static final double BLOWING_SHARE = 0.97;
+
+    /** Feed for each part of what is made from which the fireman is said to be filling up. */
+    private static final double FEEDS_SHARE = 0.3;
 
     private static final double LEAST_AT_TASK_S = 120;
     private static final double MORE = 1.15;
@@ -92,7 +95,7 @@ public final class PlanFireman implements Fireman {
         if (share > BLOWING_SHARE) {
             wanted = Math.max(wanted, steam + FEED_MOST * most * (share - BLOWING_SHARE) / (1 - BLOWING_SHARE));
         }
-        double room = steam + ROOM_KG_PER_S_PER_GLASS * Math.max(0, FULL_GLASS - glass) * most;
+        double room = steam + ROOM_PER_GLASS * Math.max(0, FULL_GLASS - glass) * most;
         double least = glass < LOW_GLASS ? steam + LOW_WATER_FEED * (LOW_GLASS - glass) * most : 0;
         return Math.min(FEED_MOST * most, Math.max(least, Math.min(wanted, room)));
     }
@@ -103,7 +106,7 @@ public final class PlanFireman implements Fireman {
         double steam = moment.steamKgPerS(0);
         boolean bank = moment.gradient(0, BANK_LENGTH_M) > BANK;
         if (shut) {
-            boolean feeds = feed > 0.3 * Math.max(making, 0.1);
+            boolean feeds = feed > FEEDS_SHARE * making;
             Cause cause = moment.standing()
                     ? Cause.STANDING
                     : moment.stopAhead() ? Cause.STOP_AHEAD : moment.braking() ? Cause.LIMIT_AHEAD : Cause.FALL_BEGINS;

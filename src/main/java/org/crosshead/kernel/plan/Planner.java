@@ -26,27 +26,32 @@ public final class Planner {
     private Planner() {}
 
     /**
-     * Returns the plan of a run; empty where the train cannot make the trip with settings that a crew could keep.
+     * Returns the plan of a run; empty where no settings that a crew could keep bring the train to its last call with water over the
+     * class's least. The outcome of a plan is therefore always {@link RunOutcome.Arrives}.
      *
      * @param request marked at the places where a crew can change something
      */
     public static Optional<Plan> plan(RunRequest request) {
-        Boiler boiler = request.train().engines().get(0).engine().parameters().boiler();
-        return BareOptimum.of(request, PRESSURE_LEAST * boiler.pressureMaxPa())
-                .flatMap(optimum -> plan(request, optimum))
-                .filter(plan -> keepsWater(plan, boiler));
+        return optimum(request).flatMap(optimum -> plan(request, optimum));
     }
 
-    /** Returns whether the water never falls below the least level that the class may be worked at. */
-    private static boolean keepsWater(Plan plan, Boiler boiler) {
-        Run run = plan.outcome().run();
-        return run.waterKg(run.lowestWater(0)) >= boiler.waterLeastKg();
+    private static Optional<BareOptimum> optimum(RunRequest request) {
+        return BareOptimum.of(request, PRESSURE_LEAST * boiler(request).pressureMaxPa());
+    }
+
+    private static Boiler boiler(RunRequest request) {
+        return request.train().engines().get(0).engine().parameters().boiler();
+    }
+
+    /** Returns whether a run arrives and its water never falls below the least level that the class may be worked at. */
+    private static boolean holds(RunOutcome outcome, Boiler boiler) {
+        Run run = outcome.run();
+        return outcome instanceof RunOutcome.Arrives && run.waterKg(run.lowestWater(0)) >= boiler.waterLeastKg();
     }
 
     /** Returns the cost of the bare optimum alone, as its own plan; empty where the train cannot make the trip. */
     public static Optional<PlanCost> bare(RunRequest request) {
-        Boiler boiler = request.train().engines().get(0).engine().parameters().boiler();
-        return BareOptimum.of(request, PRESSURE_LEAST * boiler.pressureMaxPa())
+        return optimum(request)
                 .map(optimum -> new PlanCost(optimum.account.coalKg, optimum.account.coalKg, optimum.account.hardest));
     }
 
@@ -63,16 +68,15 @@ public final class Planner {
                 return best;
             }
             Plan made = made(request, optimum, crew.get(), bareCoalKg);
-            Boiler boiler =
-                    request.train().engines().get(0).engine().parameters().boiler();
-            double lateS = made.outcome() instanceof RunOutcome.Arrives && keepsWater(made, boiler)
-                    ? learn(crew.get(), made.outcome(), stretch)
-                    : Double.POSITIVE_INFINITY;
-            if (best.isEmpty() || lateS < bestLateS) {
+            if (!holds(made.outcome(), boiler(request))) {
+                return best;
+            }
+            double lateS = learn(crew.get(), made.outcome(), stretch);
+            if (lateS < bestLateS) {
                 best = Optional.of(made);
                 bestLateS = lateS;
             }
-            if (lateS <= LATE_S || Double.isInfinite(lateS)) {
+            if (lateS <= LATE_S) {
                 break;
             }
         }

@@ -96,13 +96,26 @@ final class Sections {
         }
     }
 
-    /**
-     * Returns how long the train stands before each leg, and teaches the prices what came of them.
-     *
-     * @param stretch by how much longer each section takes in earnest than on these paths, by section; ones where it is not known
-     */
-    double[] learn(List<SpeedPath> paths, double[] stretch, boolean moving) {
-        double[] standing = new double[road.legs.size()];
+    /** When each section begins and how long it takes, and how long the train stands before each leg. */
+    private static final class Walk {
+
+        final double[] standingS;
+        final double[] fromS;
+        final double[] takenS;
+
+        Walk(int legs, int sections) {
+            standingS = new double[legs];
+            fromS = new double[sections];
+            takenS = new double[sections];
+        }
+
+        double toS(int section) {
+            return fromS[section] + takenS[section];
+        }
+    }
+
+    private Walk walk(List<SpeedPath> paths, double[] stretch) {
+        Walk walk = new Walk(road.legs.size(), sections.size());
         double nowS = 0;
         int leg = -1;
         for (int i = 0; i < sections.size(); i++) {
@@ -110,55 +123,60 @@ final class Sections {
             if (section.leg() != leg) {
                 leg = section.leg();
                 double departS = departureS(leg, nowS);
-                standing[leg] = departS - nowS;
+                walk.standingS[leg] = departS - nowS;
                 nowS = departS;
             }
-            double takenS = stretch[i] * paths.get(leg).timeS(section.fromNode(), section.toNode());
-            if (section.bookedS().isPresent() && moving) {
-                double wantedS = Math.max(1, section.bookedS().getAsDouble() - nowS);
-                section.price().learn(takenS, wantedS);
-            }
-            nowS += takenS;
+            walk.fromS[i] = nowS;
+            walk.takenS[i] = stretch[i] * paths.get(leg).timeS(section.fromNode(), section.toNode());
+            nowS = walk.toS(i);
         }
-        return standing;
+        return walk;
+    }
+
+    /**
+     * Returns how long the train stands before each leg.
+     *
+     * @param stretch by how much longer each section takes in earnest than on these paths, by section; ones where it is not known
+     */
+    double[] standingS(List<SpeedPath> paths, double[] stretch) {
+        return walk(paths, stretch).standingS;
+    }
+
+    /** Teaches the prices of booked sections what came of them. */
+    void learn(List<SpeedPath> paths, double[] stretch) {
+        Walk walk = walk(paths, stretch);
+        for (int i = 0; i < sections.size(); i++) {
+            OptionalDouble bookedS = sections.get(i).bookedS();
+            if (bookedS.isPresent()) {
+                double wantedS = Math.max(1, bookedS.getAsDouble() - walk.fromS[i]);
+                sections.get(i).price().learn(walk.takenS[i], wantedS);
+            }
+        }
     }
 
     /** Returns how much of the time between bookings the sections miss at most, 0 where all are kept or nothing more can be done. */
     double miss(List<SpeedPath> paths, double[] stretch) {
-        double nowS = 0;
+        Walk walk = walk(paths, stretch);
         double worst = 0;
-        int leg = -1;
         for (int i = 0; i < sections.size(); i++) {
-            Section section = sections.get(i);
-            if (section.leg() != leg) {
-                leg = section.leg();
-                nowS = departureS(leg, nowS);
+            OptionalDouble bookedS = sections.get(i).bookedS();
+            if (bookedS.isPresent()) {
+                double lateS = walk.toS(i) - bookedS.getAsDouble();
+                boolean settled = lateS > 0 && sections.get(i).price().dearest();
+                worst = settled ? worst : Math.max(worst, Math.abs(lateS) / walk.takenS[i]);
             }
-            double takenS = stretch[i] * paths.get(leg).timeS(section.fromNode(), section.toNode());
-            if (section.bookedS().isPresent()) {
-                double late = nowS + takenS - section.bookedS().getAsDouble();
-                boolean can = late > 0 ? !section.price().dearest() : true;
-                worst = can ? Math.max(worst, Math.abs(late) / takenS) : worst;
-            }
-            nowS += takenS;
         }
         return worst;
     }
 
     /** Returns by how many seconds the sections miss their bookings at worst; early counts for a quarter, since it can be waited out. */
     double untimely(List<SpeedPath> paths, double[] stretch) {
-        double nowS = 0;
+        Walk walk = walk(paths, stretch);
         double worst = 0;
-        int leg = -1;
         for (int i = 0; i < sections.size(); i++) {
-            Section section = sections.get(i);
-            if (section.leg() != leg) {
-                leg = section.leg();
-                nowS = departureS(leg, nowS);
-            }
-            nowS += stretch[i] * paths.get(leg).timeS(section.fromNode(), section.toNode());
-            if (section.bookedS().isPresent()) {
-                double lateS = nowS - section.bookedS().getAsDouble();
+            OptionalDouble bookedS = sections.get(i).bookedS();
+            if (bookedS.isPresent()) {
+                double lateS = walk.toS(i) - bookedS.getAsDouble();
                 worst = Math.max(worst, lateS > 0 ? lateS : -EARLY * lateS);
             }
         }

@@ -130,7 +130,7 @@ final class SettingProgramme {
     }
 
     /** What a leg comes to. */
-    record Found(List<PlanSetting> settings, SpeedPath path, double costKg) {}
+    record Found(List<PlanSetting> settings, SpeedPath path) {}
 
     /** Returns the cheapest settings; empty if none of them makes the leg. */
     Optional<Found> found(NavigableSet<Integer> marks) {
@@ -330,8 +330,7 @@ final class SettingProgramme {
         Collections.reverse(way);
         List<PlanSetting> told = new ArrayList<>();
         int count = leg.toNode() - leg.fromNode();
-        SpeedPath path =
-                new SpeedPath(leg.fromNode(), new double[count + 1], new double[count], new double[count], last.costKg);
+        SpeedPath path = new SpeedPath(leg.fromNode(), new double[count + 1], new double[count], new double[count]);
         int setting = Integer.MIN_VALUE;
         for (int i = 0; i < way.size(); i++) {
             Label label = way.get(i);
@@ -344,7 +343,7 @@ final class SettingProgramme {
                 retrace(way.get(i - 1), label, path);
             }
         }
-        return new Found(told, path, last.costKg);
+        return new Found(told, path);
     }
 
     private void retrace(Label from, Label to, SpeedPath path) {

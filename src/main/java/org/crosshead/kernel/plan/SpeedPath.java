@@ -7,21 +7,18 @@ final class SpeedPath {
     private final double[] half;
     private final double[] timeS;
     private final double[] steamKg;
-    private final double value;
 
     /**
      * @param fromNode first node
      * @param half half the square of speed at each node from the first on, m2/s2
      * @param timeS time on each cell
      * @param steamKg steam used on each cell
-     * @param value cost by the prices, kg of coal
      */
-    SpeedPath(int fromNode, double[] half, double[] timeS, double[] steamKg, double value) {
+    SpeedPath(int fromNode, double[] half, double[] timeS, double[] steamKg) {
         this.fromNode = fromNode;
         this.half = half;
         this.timeS = timeS;
         this.steamKg = steamKg;
-        this.value = value;
     }
 
     int fromNode() {
@@ -40,10 +37,6 @@ final class SpeedPath {
         return steamKg;
     }
 
-    double value() {
-        return value;
-    }
-
     int cells() {
         return timeS.length;
     }
@@ -53,14 +46,6 @@ final class SpeedPath {
         double sum = 0;
         for (int i = from - fromNode; i < to - fromNode; i++) {
             sum += timeS[i];
-        }
-        return sum;
-    }
-
-    double totalSteamKg() {
-        double sum = 0;
-        for (double kg : steamKg) {
-            sum += kg;
         }
         return sum;
     }

@@ -64,10 +64,10 @@ final class SpeedProgramme {
             }
             cost = here;
         }
-        return Double.isFinite(cost[0]) ? Optional.of(traced(nodes, half, next, prices, cost[0])) : Optional.empty();
+        return Double.isFinite(cost[0]) ? Optional.of(traced(nodes, half, next, prices)) : Optional.empty();
     }
 
-    private SpeedPath traced(int[] nodes, double[][] half, int[][] next, Prices prices, double value) {
+    private SpeedPath traced(int[] nodes, double[][] half, int[][] next, Prices prices) {
         int from = leg.fromNode();
         int count = leg.toNode() - from;
         double[] halves = new double[count + 1];
@@ -92,7 +92,7 @@ final class SpeedProgramme {
             }
             i = j;
         }
-        return new SpeedPath(from, halves, times, steam, value);
+        return new SpeedPath(from, halves, times, steam);
     }
 
     private int[] stages(int cellsMost) {

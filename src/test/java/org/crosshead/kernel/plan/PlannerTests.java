@@ -187,13 +187,14 @@ class PlannerTests {
                 .isGreaterThan(30);
     }
 
-    /** Common practice: ten coaches on 1 in 94, 50 per cent soon after the start and 25 near 15 mph, full gear only at the very start. */
+    /** Common practice: ten coaches on 1 in 94, 50 per cent soon after the start, full gear only at the very start. */
     @Test
     void startIsNotchedUpAsIsUsual() {
         RunRequest request =
                 PlanTrips.trip(new double[] {0, 8_000}, new double[] {1.0 / 94}, 10, OptionalDouble.empty());
         Run run = arrived(plan(request).outcome());
         double fullGearToMps = 0;
+        int looked = 0;
         for (int i = 0; i < run.size(); i++) {
             double mph = Units.mphFromMps(run.speedMps(i));
             if (run.cutoff(i) > 0.74 && run.regulator(i) > 0) {
@@ -201,17 +202,18 @@ class PlannerTests {
             }
             if (run.regulator(i) > 0 && mph > 5.5 && mph < 7.5 && run.positionM(i) < 800) {
                 assertThat(run.cutoff(i)).isCloseTo(0.5, within(0.051));
+                looked++;
             }
         }
-        assertThat(Units.mphFromMps(fullGearToMps)).isLessThan(6);
+        assertThat(looked).isPositive();
+        assertThat(Units.mphFromMps(fullGearToMps)).isBetween(1.0, 6.0);
     }
 
     @Test
     void trainThatCannotClimbHasNoPlan() {
         RunRequest request =
                 PlanTrips.trip(new double[] {0, 4_000, 12_000}, new double[] {0, 1.0 / 40}, 14, OptionalDouble.empty());
-        assertThat(Planner.plan(request).filter(plan -> plan.outcome() instanceof RunOutcome.Arrives))
-                .isEmpty();
+        assertThat(Planner.plan(request)).isEmpty();
     }
 
     /** Timing points and stops of a long trip: each within half a minute, or as fast as can be. */
