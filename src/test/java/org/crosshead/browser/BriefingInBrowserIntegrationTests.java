@@ -17,6 +17,7 @@ import org.junit.jupiter.api.TestInstance;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.interactions.Actions;
@@ -75,13 +76,14 @@ class BriefingInBrowserIntegrationTests {
         press("main form button");
     }
 
+    /** Presses a button and waits for the page after: the mark on this one goes with it. */
     private void press(String css) {
-        WebElement button = chrome.findElement(By.cssSelector(css));
-        WebElement body = chrome.findElement(By.tagName("body"));
-        button.sendKeys(org.openqa.selenium.Keys.ENTER);
+        chrome.executeScript("window.pressedHere = true");
+        chrome.findElement(By.cssSelector(css)).sendKeys(org.openqa.selenium.Keys.ENTER);
         new WebDriverWait(chrome, Duration.ofSeconds(60))
-                .until(driver -> org.openqa.selenium.support.ui.ExpectedConditions.stalenessOf(body)
-                        .apply(driver));
+                .ignoring(WebDriverException.class)
+                .until(driver -> Boolean.TRUE.equals(
+                        chrome.executeScript("return !window.pressedHere && document.readyState === 'complete'")));
     }
 
     private String prepareFirstTrain() {
