@@ -38,6 +38,7 @@ final class HandlingMaker {
     private static final double TOLD_GRADIENT = 1.0 / 1_000;
     private static final double GRADIENT_LENGTH_M = 500;
     private static final double PACE_NEAR_MPS = 0.3;
+    private static final double SAME_PACE_MPS = 0.5;
 
     private final Workings workings;
     private final List<BrakingRow> braking;
@@ -117,6 +118,7 @@ final class HandlingMaker {
             }
             if (isShut(change) && isBrakeAt(changes, i - 1, sample(change)) && shutsWithBrake(points, change)) {
                 shut = true;
+                before = ((Change.HandlesSet) change).handles();
                 continue;
             }
             told(change, before).ifPresent(told -> add(points, sample(change), told));
@@ -155,8 +157,12 @@ final class HandlingMaker {
     /** Speeds to be held, told where each is reached. */
     private List<Point> paces() {
         List<Point> points = new ArrayList<>();
+        double toldMps = Double.NEGATIVE_INFINITY;
         for (Change change : run.changes()) {
-            if (change instanceof Change.PaceKept kept && isHeld(kept)) {
+            if (change instanceof Change.PaceKept kept
+                    && Math.abs(kept.speedMps() - toldMps) > SAME_PACE_MPS
+                    && isHeld(kept)) {
+                toldMps = kept.speedMps();
                 points.add(new Point(
                         reached(kept),
                         new Told(
