@@ -77,7 +77,8 @@ class ArchitectureTests {
         "standing, standing traction cylinder boiler resistance braking track steam figure units",
         "motion, motion traction cylinder boiler resistance braking track steam figure units",
         "handling, handling motion standing traction cylinder boiler resistance braking track steam figure units",
-        "plan, plan handling motion standing traction cylinder boiler resistance braking track steam figure units"
+        "plan, plan handling motion standing traction cylinder boiler resistance braking track steam figure units",
+        "scatter, scatter plan handling motion standing traction cylinder boiler resistance braking track steam figure units"
     })
     void kernelPointsDownwards(String upper, String lower) {
         classes()

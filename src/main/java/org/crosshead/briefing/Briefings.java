@@ -256,7 +256,11 @@ public class Briefings {
         document.inputs()
                 .restrictions()
                 .forEach(restriction -> then.put("restriction:" + restriction.number(), restriction.toString()));
-        document.inputs().policy().forEach((key, value) -> then.put("policy:" + key, String.valueOf(value)));
+        document.inputs().policy().forEach((key, value) -> {
+            if (!key.startsWith(Policy.SCATTER)) {
+                then.put("policy:" + key, String.valueOf(value));
+            }
+        });
         return then;
     }
 

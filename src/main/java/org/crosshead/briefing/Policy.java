@@ -18,6 +18,9 @@ public class Policy {
     public static final String HEATING_STEAM = "heating.steam-per-vehicle";
     public static final String LANDMARK_REACH = "landmark.reach";
 
+    /** What the keys of the spread of days begin with. They change how sure a forecast is said to be, not what is told to be done. */
+    public static final String SCATTER = "scatter.";
+
     private final JdbcClient jdbc;
 
     Policy(JdbcClient jdbc) {

@@ -21,8 +21,10 @@ enum Ink {
     STEAM("#2f5d35"),
     STEAM_TINT("#d3dfd4"),
     PRESSURE("#8a2b16"),
+    PRESSURE_TINT("#efd9d2"),
     WATER("#16405e"),
-    WATER_TINT("#7d9bb0");
+    WATER_TINT("#7d9bb0"),
+    GLASS_TINT("#d6e3ec");
 
     final String hex;
     final Color colour;

@@ -38,7 +38,11 @@ record Panel(StripModel model, PanelFormat format, Scales scales, double fromM, 
 
     /** Returns a line of the forecast over this panel, its ends cut to it, with its values as they are. */
     Polyline run(List<Double> values) {
-        List<Double> positions = model.run().positionM();
+        return along(model.run().positionM(), values);
+    }
+
+    /** Returns a line over this panel, its ends cut to it. */
+    Polyline along(List<Double> positions, List<Double> values) {
         List<Double> x = new ArrayList<>();
         List<Double> y = new ArrayList<>();
         Polyline whole = new Polyline(positions, values);

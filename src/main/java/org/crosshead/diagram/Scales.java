@@ -37,7 +37,9 @@ record Scales(
                         .max()
                         .orElse(1));
         double step = fastest > 110 ? 40 : fastest > 25 ? 20 : 10;
-        List<Double> pressures = model.run().pressurePsi();
+        List<Double> pressures = new ArrayList<>(model.run().pressurePsi());
+        pressures.addAll(model.run().bands().pressureLow());
+        pressures.addAll(model.run().bands().pressureHigh());
         double lowest = pressures.stream()
                 .mapToDouble(p -> p)
                 .filter(Double::isFinite)

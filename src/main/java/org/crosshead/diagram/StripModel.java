@@ -121,7 +121,17 @@ public record StripModel(
     public record Point(int number, double positionM, String href, String name, boolean forFireman) {}
 
     /** The forecast, sampled along the path; all lists of one length. NaN where a value is not known. */
-    public record Run(List<Double> positionM, List<Double> speed, List<Double> pressurePsi, List<Double> glassPercent) {
+    public record Run(
+            List<Double> positionM,
+            List<Double> speed,
+            List<Double> pressurePsi,
+            List<Double> glassPercent,
+            Bands bands) {
+
+        /** A forecast of which nobody says how sure it is. */
+        public Run(List<Double> positionM, List<Double> speed, List<Double> pressurePsi, List<Double> glassPercent) {
+            this(positionM, speed, pressurePsi, glassPercent, Bands.NONE);
+        }
 
         public Run {
             positionM = List.copyOf(positionM);
@@ -133,6 +143,25 @@ public record StripModel(
                 throw new IllegalArgumentException("the lists of a run must be of one length, but were " + n + ", "
                         + speed.size() + ", " + pressurePsi.size() + ", " + glassPercent.size());
             }
+        }
+    }
+
+    /** Between which values most days lie, sampled along the path; all lists of one length, empty where nothing is known. */
+    public record Bands(
+            List<Double> positionM,
+            List<Double> pressureLow,
+            List<Double> pressureHigh,
+            List<Double> glassLow,
+            List<Double> glassHigh) {
+
+        public static final Bands NONE = new Bands(List.of(), List.of(), List.of(), List.of(), List.of());
+
+        public Bands {
+            positionM = List.copyOf(positionM);
+            pressureLow = List.copyOf(pressureLow);
+            pressureHigh = List.copyOf(pressureHigh);
+            glassLow = List.copyOf(glassLow);
+            glassHigh = List.copyOf(glassHigh);
         }
     }
 

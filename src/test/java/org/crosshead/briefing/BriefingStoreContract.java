@@ -15,6 +15,7 @@ import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Road;
 import org.crosshead.briefing.document.Since;
 import org.crosshead.briefing.document.Standing;
+import org.crosshead.briefing.document.Sureness;
 import org.crosshead.briefing.document.Term;
 import org.crosshead.kernel.figure.Figure;
 import org.crosshead.kernel.figure.Input;
@@ -133,7 +134,17 @@ abstract class BriefingStoreContract {
                 new Inputs(draft, Map.of("route:R", 7L), List.of(), Map.of("p", 1.1)),
                 new Since(1, List.of(new Since.Change("booked", null, Phrase.of("change.text", Term.text("A")), null))),
                 new Standing(List.of(), 3),
-                List.of());
+                List.of(),
+                new Sureness(
+                        200,
+                        List.of(Phrase.of("sure.coal", Term.number(1, "lb"))),
+                        List.of(new Sureness.Arrival("Somewhere", MADE, MADE, null, 3)),
+                        new Sureness.Along(
+                                List.of(0.0, 10.0),
+                                List.of(1.0, 2.0),
+                                List.of(2.0, 3.0),
+                                List.of(50.0, 51.0),
+                                List.of(60.0, 61.0))));
     }
 
     private static BriefingStore.Issue issue(int number) {

@@ -10,8 +10,10 @@ import org.crosshead.briefing.build.TrainInputs.EngineAtTrain;
 import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Term;
 import org.crosshead.kernel.braking.BrakeReading;
+import org.crosshead.kernel.motion.RunOutcome;
 import org.crosshead.kernel.plan.Plan;
 import org.crosshead.kernel.plan.PlanCost;
+import org.crosshead.kernel.scatter.Spread;
 import org.crosshead.kernel.units.Units;
 import org.crosshead.route.FeatureKind;
 import org.crosshead.route.PathEstimate;
@@ -55,6 +57,9 @@ final class AssumptionMaker {
             assumptions.addAll(new AxleRule(workings.model(), inputs.path().gradients()).told());
         }
         assumptions.addAll(crew(workings));
+        if (workings != null && workings.outcome() instanceof RunOutcome.Arrives) {
+            assumptions.add(scatter());
+        }
         for (EngineAtTrain engine : inputs.engines()) {
             if (engine.figures() != null) {
                 engine.figures().estimates().forEach(used -> assumptions.add(estimate(used)));
@@ -112,6 +117,21 @@ final class AssumptionMaker {
                         "assumption.plan-cost",
                         Term.number(Units.lbFromKg(cost.bareCoalKg()), "lb"),
                         Term.number(PER_CENT * Math.max(0, cost.human()), "%")));
+    }
+
+    /** Says how the days differ by which it is told how sure the forecast is. */
+    private Phrase scatter() {
+        Spread spread = SurenessMaker.spread(inputs);
+        return Phrase.of(
+                "assumption.scatter",
+                Term.number(PER_CENT * spread.coalHeat(), "%"),
+                Term.number(PER_CENT * spread.adhesion(), "%"),
+                Term.number(PER_CENT * spread.resistance(), "%"),
+                Term.number(PER_CENT * spread.load(), "%"),
+                Term.number(Units.mphFromMps(spread.windMps()), "mph"),
+                Term.number(spread.actionS(), "sec"),
+                Term.number(Units.psiFromPa(spread.pressurePa()), "psi"),
+                Term.number(PER_CENT * spread.glassShare(), "%"));
     }
 
     /** Says what the gauge shows in a service application as it is counted. */

@@ -12,6 +12,7 @@ import org.crosshead.briefing.document.BrakingRow;
 import org.crosshead.briefing.document.BriefingDocument;
 import org.crosshead.briefing.document.Road;
 import org.crosshead.briefing.document.Standing;
+import org.crosshead.briefing.document.Sureness;
 import org.crosshead.platform.CurrentActor;
 import org.crosshead.route.MeasureUnit;
 import org.crosshead.route.RouteSummary;
@@ -48,7 +49,11 @@ public class BriefingBuilder {
                 .forEach(restriction -> fingerprint.put(
                         "restriction:" + restriction.draft().number(),
                         restriction.draft().toString()));
-        inputs.policy().forEach((key, figure) -> fingerprint.put("policy:" + key, String.valueOf(figure.value())));
+        inputs.policy().forEach((key, figure) -> {
+            if (!key.startsWith(Policy.SCATTER)) {
+                fingerprint.put("policy:" + key, String.valueOf(figure.value()));
+            }
+        });
         return fingerprint;
     }
 
@@ -95,7 +100,9 @@ public class BriefingBuilder {
     }
 
     private BriefingDocument document(TrainInputs inputs, PapersMaker papers, Road road, @Nullable Workings workings) {
-        SummaryMaker summary = workings == null ? null : new SummaryMaker(workings, road);
+        Sureness sureness =
+                workings == null ? null : new SurenessMaker(workings).made().orElse(null);
+        SummaryMaker summary = workings == null ? null : new SummaryMaker(workings, road, sureness);
         List<BrakingRow> braking = workings == null ? List.of() : new BrakingMaker(workings).rows();
         TimesMaker times = workings == null ? null : new TimesMaker(workings);
         Standing standing = workings == null ? null : new StandingMaker(workings).made();
@@ -120,7 +127,8 @@ public class BriefingBuilder {
                 papers.inputs(),
                 null,
                 standing,
-                workings == null ? null : new BrakingMaker(workings).atDanger());
+                workings == null ? null : new BrakingMaker(workings).atDanger(),
+                sureness);
     }
 
     private Map<String, MeasureUnit> units() {

@@ -3,9 +3,11 @@ package org.crosshead.briefing.build;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.crosshead.briefing.document.KeyFigure;
 import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Road;
+import org.crosshead.briefing.document.Sureness;
 import org.crosshead.briefing.document.Term;
 import org.crosshead.kernel.figure.Figure;
 import org.crosshead.kernel.figure.Input;
@@ -18,6 +20,7 @@ import org.crosshead.kernel.traction.LimitedBy;
 import org.crosshead.kernel.units.Units;
 import org.crosshead.route.PathLimit;
 import org.crosshead.stock.FormationFigures;
+import org.jspecify.annotations.Nullable;
 
 /** Makes what stands first: the sentences that matter most today, and four figures. */
 final class SummaryMaker {
@@ -28,12 +31,18 @@ final class SummaryMaker {
 
     private static final double BANK = 1.0 / 200;
     private static final double PERCENT = 100;
+    /** From this share of the runs on it is told first that the train may not get up. */
+    private static final double OFTEN = 0.05;
 
     private final Workings workings;
     private final Road road;
 
-    SummaryMaker(Workings workings, Road road) {
+    @Nullable
+    private final Sureness sureness;
+
+    SummaryMaker(Workings workings, Road road, @Nullable Sureness sureness) {
         this.workings = workings;
+        this.sureness = sureness;
         this.road = road;
     }
 
@@ -48,6 +57,7 @@ final class SummaryMaker {
                     workings.limit("today.allowed", notHeld.allowedMps(), notHeld.positionM())));
         } else {
             today.add(hardest());
+            mayStand().ifPresent(today::add);
         }
         today.add(standing());
         today.addAll(new BrakeSentences(workings).found());
@@ -68,6 +78,21 @@ final class SummaryMaker {
             }
         }
         return today;
+    }
+
+    /** Says that the train comes to a stand on many days, where it does. */
+    private Optional<Phrase> mayStand() {
+        return sureness == null
+                ? Optional.empty()
+                : sureness.sentences().stream()
+                        .filter(sentence -> sentence.kind().equals("sure.stands"))
+                        .filter(sentence -> isOften(sentence.terms().get(0).value()))
+                        .map(sentence -> new Phrase("today.may-stand", sentence.terms()))
+                        .findFirst();
+    }
+
+    private boolean isOften(@Nullable Double runs) {
+        return runs != null && sureness != null && runs >= OFTEN * sureness.runs();
     }
 
     private Phrase hardest() {

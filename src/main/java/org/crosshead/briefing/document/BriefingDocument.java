@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * A briefing as it is stored: all its inputs and figures, frozen when issued.
  *
- * @param schema version of this structure, now 3; 1 lacks {@code since}, 1 and 2 lack {@code standing} and {@code atDanger}
+ * @param schema version of this structure, now 4; 1 lacks {@code since}, 1 and 2 lack {@code standing} and {@code atDanger}, 1 to 3
+ *     lack {@code sureness}
  * @param madeFrom records and their revisions
  * @param missing what keeps it from being complete; empty when complete
  * @param today the sentences that matter today, those that matter most first
@@ -21,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param since what is different from the issue that was in force when it was made; null for the first
  * @param atDanger braking points for stop signals at danger, in running order; null where nothing could be computed
  * @param standing holding and starting again; null where nothing could be computed
+ * @param sureness what comes of days that differ; null where the train does not arrive on the day as forecast
  */
 public record BriefingDocument(
         int schema,
@@ -43,9 +45,10 @@ public record BriefingDocument(
         Inputs inputs,
         @Nullable Since since,
         @Nullable Standing standing,
-        @Nullable List<BrakingRow> atDanger) {
+        @Nullable List<BrakingRow> atDanger,
+        @Nullable Sureness sureness) {
 
-    public static final int SCHEMA = 3;
+    public static final int SCHEMA = 4;
 
     /** Kinds of sentences of the day that name a danger: with one of them a briefing is issued only with a reason. */
     private static final Set<String> DANGERS = Set.of(
@@ -65,7 +68,7 @@ public record BriefingDocument(
 
     /** What the kinds of those sentences begin with that a driver reads first, danger or not. */
     private static final Set<String> LEADING =
-            Set.of("today.hardest", "today.easy", "today.starts-", "today.does-not-start");
+            Set.of("today.hardest", "today.easy", "today.may-stand", "today.starts-", "today.does-not-start");
 
     public BriefingDocument {
         madeFrom = List.copyOf(madeFrom);
@@ -140,6 +143,7 @@ public record BriefingDocument(
                 inputs,
                 difference,
                 standing,
-                atDanger);
+                atDanger,
+                sureness);
     }
 }

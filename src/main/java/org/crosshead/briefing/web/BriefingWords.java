@@ -190,6 +190,11 @@ public final class BriefingWords {
         return local.getSecond() == 0 ? local.format(TO_THE_MINUTE) : local.format(TIME);
     }
 
+    /** Returns a moment to the minute by the railway's clock. */
+    public String minute(Instant moment) {
+        return moment.atZone(zone).format(TO_THE_MINUTE);
+    }
+
     /** Returns a moment to the minute with its day. */
     public String dayAndTime(Instant moment) {
         return moment.atZone(zone).format(DAY_AND_TIME);
@@ -203,6 +208,9 @@ public final class BriefingWords {
         }
         if (first.matches("s\\d+")) {
             return "supplies";
+        }
+        if (first.equals("sure")) {
+            return "sure";
         }
         if (first.startsWith("braked-for")) {
             return "braking";

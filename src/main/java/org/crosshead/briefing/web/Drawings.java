@@ -75,7 +75,7 @@ class Drawings {
         List<String> wide = RoadDrawing.svgPanels(document, roadWords);
         List<String> narrow = RoadDrawing.narrowPanels(document, roadWords);
         List<List<org.crosshead.briefing.document.Phrase>> text =
-                StripText.paragraphs(document.road(), document.handling(), roadWords);
+                StripText.paragraphs(document.road(), document.handling(), document.sureness(), roadWords);
         List<Panel> panels = new ArrayList<>();
         for (int i = 0; i < wide.size(); i++) {
             StringBuilder paragraph = new StringBuilder();

@@ -10,11 +10,13 @@ import java.util.TreeMap;
 import org.crosshead.briefing.document.BriefingDocument;
 import org.crosshead.briefing.document.HandlingRow;
 import org.crosshead.briefing.document.Road;
+import org.crosshead.briefing.document.Sureness;
 import org.crosshead.briefing.document.TimeRow;
 import org.crosshead.diagram.StripModel;
 import org.crosshead.diagram.StripModel.Fill;
 import org.crosshead.diagram.StripModel.Stretch;
 import org.crosshead.kernel.units.Units;
+import org.jspecify.annotations.Nullable;
 
 /** Turns the road of a briefing into what the strip shows; the one place where its units change. */
 final class StripFigures {
@@ -33,7 +35,7 @@ final class StripFigures {
     }
 
     static StripModel of(Road road, RoadWords words) {
-        return new StripFigures(road, words).model(List.of(), Map.of());
+        return new StripFigures(road, words).model(List.of(), Map.of(), StripModel.Bands.NONE);
     }
 
     static StripModel of(BriefingDocument document, RoadWords words) {
@@ -45,7 +47,7 @@ final class StripFigures {
                 times.putIfAbsent(row.name(), CLOCK.format(booked.atZone(zone)));
             }
         }
-        return new StripFigures(document.road(), words).model(document.handling(), times);
+        return new StripFigures(document.road(), words).model(document.handling(), times, bands(document.sureness()));
     }
 
     /** Says whether a unit of speed, as stored with a limit, is miles an hour. */
@@ -70,7 +72,7 @@ final class StripFigures {
         return mph ? Units.mphFromMps(speedMps) : Units.kmhFromMps(speedMps);
     }
 
-    private StripModel model(List<HandlingRow> handling, Map<String, String> times) {
+    private StripModel model(List<HandlingRow> handling, Map<String, String> times, StripModel.Bands bands) {
         ControlStretches controls = new ControlStretches(road.forecast(), words);
         return new StripModel(
                 road.lengthM(),
@@ -87,7 +89,7 @@ final class StripFigures {
                 controls.braking(),
                 FiremanWork.of(handling, road.lengthM()),
                 handling.stream().map(this::point).toList(),
-                run(),
+                run(bands),
                 captions());
     }
 
@@ -136,13 +138,27 @@ final class StripFigures {
                 row.forFireman());
     }
 
-    private StripModel.Run run() {
+    private static StripModel.Bands bands(@Nullable Sureness sureness) {
+        if (sureness == null) {
+            return StripModel.Bands.NONE;
+        }
+        Sureness.Along along = sureness.along();
+        return new StripModel.Bands(
+                along.positionM(),
+                along.pressureLowPsi(),
+                along.pressureHighPsi(),
+                along.glassLowPercent(),
+                along.glassHighPercent());
+    }
+
+    private StripModel.Run run(StripModel.Bands bands) {
         Road.Forecast forecast = road.forecast();
         return new StripModel.Run(
                 forecast.positionM(),
                 forecast.speedMps().stream().map(mps -> speed(mph, mps)).toList(),
                 forecast.pressurePsi(),
-                forecast.glassPercent());
+                forecast.glassPercent(),
+                bands);
     }
 
     private StripModel.Captions captions() {

@@ -6,10 +6,12 @@ import java.util.List;
 import org.crosshead.briefing.document.HandlingRow;
 import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Road;
+import org.crosshead.briefing.document.Sureness;
 import org.crosshead.briefing.document.Term;
 import org.crosshead.diagram.StripModel.MarkKind;
 import org.crosshead.kernel.units.Units;
 import org.crosshead.route.MeasureUnit;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The strip in words: for each panel the sentences in running order. At one spot what is there comes before what it limits,
@@ -20,11 +22,16 @@ public final class StripText {
     private static final double LEVEL_WITHIN = 1e-9;
 
     private final Road road;
+
+    @Nullable
+    private final Sureness sureness;
+
     private final RoadWords words;
     private final boolean mph;
 
-    private StripText(Road road, RoadWords words) {
+    private StripText(Road road, @Nullable Sureness sureness, RoadWords words) {
         this.road = road;
+        this.sureness = sureness;
         this.words = words;
         this.mph = StripFigures.mph(road);
     }
@@ -33,8 +40,9 @@ public final class StripText {
     private record Told(double positionM, Phrase phrase) {}
 
     /** Returns one paragraph for each panel, worded from the messages phrase.strip. */
-    public static List<List<Phrase>> paragraphs(Road road, List<HandlingRow> handling, RoadWords words) {
-        StripText text = new StripText(road, words);
+    public static List<List<Phrase>> paragraphs(
+            Road road, List<HandlingRow> handling, @Nullable Sureness sureness, RoadWords words) {
+        StripText text = new StripText(road, sureness, words);
         List<List<Phrase>> paragraphs = new ArrayList<>();
         for (int i = 1; i < road.panels().size(); i++) {
             boolean last = i == road.panels().size() - 1;
@@ -66,6 +74,7 @@ public final class StripText {
         List<Phrase> paragraph = new ArrayList<>();
         paragraph.add(Phrase.of("strip.start", Term.text(start)));
         forecast(fromM, paragraph);
+        bands(fromM, paragraph);
         told.stream()
                 .filter(one -> one.positionM() >= fromM && (one.positionM() < toM || (last && one.positionM() <= toM)))
                 .sorted(Comparator.comparingDouble(Told::positionM))
@@ -118,6 +127,25 @@ public final class StripText {
                         Term.text(words.say(StripFigures.unitCode(mph))),
                         whole(run.pressurePsi().get(i)),
                         whole(run.glassPercent().get(i))));
+                return;
+            }
+        }
+    }
+
+    /** The first place of the bands at or past the spot. */
+    private void bands(double positionM, List<Phrase> paragraph) {
+        if (sureness == null) {
+            return;
+        }
+        Sureness.Along along = sureness.along();
+        for (int i = 0; i < along.positionM().size(); i++) {
+            if (along.positionM().get(i) >= positionM) {
+                paragraph.add(Phrase.of(
+                        "strip.bands",
+                        whole(along.pressureLowPsi().get(i)),
+                        whole(along.pressureHighPsi().get(i)),
+                        whole(along.glassLowPercent().get(i)),
+                        whole(along.glassHighPercent().get(i))));
                 return;
             }
         }

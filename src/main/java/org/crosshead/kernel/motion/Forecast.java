@@ -1,6 +1,8 @@
 package org.crosshead.kernel.motion;
 
+import java.util.List;
 import java.util.Optional;
+import org.crosshead.kernel.units.Check;
 
 /**
  * Makes runs. A run is integrated over distance in steps of at most 50 m that end at every place where something changes at once;
@@ -31,27 +33,47 @@ public final class Forecast {
 
     /** Returns the run that keeps to booked times where it can: no faster than they ask, between the limits of the road. */
     public static RunOutcome timed(RunRequest request, Driver driver, Fireman fireman) {
-        return new Forecast(request, driver, fireman, 1).make(true);
+        Forecast forecast = new Forecast(request, driver, fireman, 1);
+        return forecast.make(forecast::inTime);
     }
 
     /** Returns the run without regard to booked arrivals; booked departures are still waited for. */
     public static RunOutcome unhurried(RunRequest request, Driver driver, Fireman fireman) {
-        return new Forecast(request, driver, fireman, 1).make(false);
+        Forecast forecast = new Forecast(request, driver, fireman, 1);
+        return forecast.make(forecast::flatOut);
+    }
+
+    /**
+     * Returns the run of a crew that was told a speed for each stretch, and hurries where it left late.
+     *
+     * @param paces one for each stretch between calls
+     */
+    public static RunOutcome paced(RunRequest request, Driver driver, Fireman fireman, List<Pace> paces) {
+        Check.that(paces.size() == request.calls().size() - 1, "paces must be one for each stretch between calls");
+        Forecast forecast = new Forecast(request, driver, fireman, 1);
+        return forecast.make((steps, state, toCall) ->
+                forecast.interval(steps, state, toCall, paces.get(toCall - 1).speedMps(state.timeS)));
     }
 
     /** Returns the unhurried run with steps made shorter, by which the error of the steps is told. */
     static RunOutcome finer(RunRequest request, Driver driver, Fireman fireman, double stepShare) {
-        return new Forecast(request, driver, fireman, stepShare).make(false);
+        Forecast forecast = new Forecast(request, driver, fireman, stepShare);
+        return forecast.make(forecast::flatOut);
     }
 
-    private RunOutcome make(boolean keepsTime) {
+    /** How a stretch between calls is run. */
+    private interface Stretch {
+        Interval run(StepMaker steps, TrainState from, int toCall);
+    }
+
+    private RunOutcome make(Stretch stretch) {
         TrainState state = new TrainState(request.train().engines(), request.startM());
         StepMaker steps = new StepMaker(request, grid, recorder, new Crew(driver, fireman), stepShare);
         for (int call = 0; call + 1 < request.calls().size(); call++) {
             if (state.standing) {
                 steps.stand(state, call);
             }
-            Interval interval = keepsTime ? inTime(steps, state, call + 1) : interval(steps, state, call + 1, FLAT_OUT);
+            Interval interval = stretch.run(steps, state, call + 1);
             if (interval.failure().isPresent()) {
                 return interval.failure().get();
             }
@@ -74,9 +96,13 @@ public final class Forecast {
         return new Interval(state, steps.run(state, toCall, paceMps));
     }
 
+    private Interval flatOut(StepMaker steps, TrainState from, int toCall) {
+        return interval(steps, from, toCall, FLAT_OUT);
+    }
+
     private Interval inTime(StepMaker steps, TrainState from, int toCall) {
         RunRecorder.Mark mark = recorder.mark();
-        Interval fastest = interval(steps, from, toCall, FLAT_OUT);
+        Interval fastest = flatOut(steps, from, toCall);
         var booked = request.calls().get(toCall).times().arrivalS();
         if (fastest.failure().isPresent()
                 || booked.isEmpty()

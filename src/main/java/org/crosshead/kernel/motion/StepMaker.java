@@ -16,6 +16,9 @@ final class StepMaker {
 
     private static final double NOT_HELD_MPS = 1;
     private static final double NEARLY_THERE_M = 5;
+    /** A stop is made by a driver whose brake would take him past the mark by less. */
+    private static final double PAST_THE_MARK_M = 1;
+
     private static final int STEPS_MOST = 400_000;
 
     private final RunRequest request;
@@ -174,7 +177,9 @@ final class StepMaker {
     private boolean escapes(TrainState state, double toM, double endSquared) {
         double allowed = grid.allowedSquared(state.cell, toM);
         if (allowed <= 0) {
-            return forces.brakeN > brake.fullN(state.speedMps());
+            double fullN = brake.fullN(state.speedMps());
+            double lackingM = (forces.brakeN / fullN - 1) * (toM - state.positionM);
+            return forces.brakeN > fullN && lackingM > PAST_THE_MARK_M;
         }
         boolean falling = grid.allowedEnd[state.cell] < grid.allowedStart[state.cell];
         return !falling && Math.sqrt(endSquared) > Math.sqrt(allowed) + NOT_HELD_MPS;

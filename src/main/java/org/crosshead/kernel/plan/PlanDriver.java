@@ -27,6 +27,9 @@ public final class PlanDriver implements Driver {
     private static final double LOW_SHARE = 0.8;
     private static final double RECOVERED_SHARE = 0.86;
     private static final double LONGEST = 0.5;
+    /** With the first valve, where a train would not run as far as planned without steam: a rule of this project. */
+    private static final double DRIFTING_CUTOFF = 0.25;
+
     private static final double STALLING_CUTOFF = 0.6;
     private static final double GENTLE_MPS2 = 0.3;
     private static final double GENTLE_AHEAD_M = 500;
@@ -34,6 +37,7 @@ public final class PlanDriver implements Driver {
     private final List<PlanSetting> settings;
     private final List<Cause> causes;
     private final TripPlan trip;
+    private final Gauges gauges;
 
     /**
      * @param settings by place
@@ -41,6 +45,12 @@ public final class PlanDriver implements Driver {
      * @param trip the speeds that should come of them
      */
     public PlanDriver(List<PlanSetting> settings, List<Cause> causes, TripPlan trip) {
+        this(settings, causes, trip, Gauges.TRUE);
+    }
+
+    /** @param gauges how the driver reads them */
+    public PlanDriver(List<PlanSetting> settings, List<Cause> causes, TripPlan trip, Gauges gauges) {
+        this.gauges = gauges;
         this.trip = trip;
         this.settings = List.copyOf(settings);
         this.causes = List.copyOf(causes);
@@ -55,10 +65,12 @@ public final class PlanDriver implements Driver {
         PlanSetting setting = settings.get(at);
         boolean cocksOpen = moment.sinceStandingM() < RuleDriver.cocksShutM(moment);
         Controls now = moment.handles().controls();
-        if (setting.shut()) {
-            return new Handles(new Controls(0, now.cutoff()), false, causes.get(at));
-        }
         ValveGear gear = moment.engine(0).parameters().valveGear();
+        if (setting.shut()) {
+            return fallsShort(moment)
+                    ? new Handles(new Controls(Controls.FIRST_VALVE, drifting(moment)), false, Cause.SPEED_FALLS)
+                    : new Handles(new Controls(0, now.cutoff()), false, causes.get(at));
+        }
         double planned = corrected(moment, setting.controls().cutoff());
         boolean stalls = moment.sinceStandingM() > StartingNotches.REACH_M
                 && moment.speedMps() < (now.cutoff() > planned ? RECOVERED_MPS : STALLING_MPS);
@@ -67,10 +79,11 @@ public final class PlanDriver implements Driver {
                 : StartingNotches.cutoff(gear, planned, moment.speedMps(), moment.sinceStandingM());
         boolean starting = cutoff > planned;
         boolean spared = !starting && !stalls && spares(moment, setting.controls());
+        boolean farBehind = planned > setting.controls().cutoff() + NOTCH;
         double regulator = spared || (starting && gentle(moment, cutoff))
                 ? Controls.FIRST_VALVE
-                : setting.controls().regulator();
-        Controls wished = held(moment, new Controls(regulator, cutoff));
+                : stalls || farBehind ? 1 : setting.controls().regulator();
+        Controls wished = held(moment, new Controls(regulator, cutoff), stalls ? 1 : PullTable.RAIL_SHARE);
         if (spared) {
             return new Handles(wished, cocksOpen, Cause.BOILER_LIMITS);
         }
@@ -81,12 +94,31 @@ public final class PlanDriver implements Driver {
         return new Handles(wished, cocksOpen, cause(moment, at, starting, wished.regulator() < regulator));
     }
 
+    /** Returns whether a train without steam is so slow that it would not run as far as is planned, until it has recovered. */
+    private boolean fallsShort(Moment moment) {
+        if (moment.braking()) {
+            return false;
+        }
+        boolean already = moment.handles().controls().regulator() > 0;
+        return lag(moment) < (already ? STILL_BEHIND : FAR_BEHIND);
+    }
+
+    private static double drifting(Moment moment) {
+        return moment.speedMps() < RECOVERED_MPS ? STALLING_CUTOFF : DRIFTING_CUTOFF;
+    }
+
+    /** Returns the speed as a share of what it should be. */
+    private double lag(Moment moment) {
+        return moment.speedMps()
+                / Math.max(SLOW_MPS, Math.min(trip.speed(moment.positionM()), moment.speedWantedMps()));
+    }
+
     /** Returns whether the boiler is so low that steam is eased to the first valve, until it has recovered, as long as the train runs well. */
     private boolean spares(Moment moment, Controls planned) {
         if (planned.regulator() <= Controls.FIRST_VALVE) {
             return false;
         }
-        double share = moment.state(0).pressurePa()
+        double share = gauges.read(moment.state(0)).pressurePa()
                 / moment.engine(0).parameters().boiler().pressureMaxPa();
         double now = moment.handles().controls().regulator();
         boolean already = now > 0 && now <= Controls.FIRST_VALVE;
@@ -99,8 +131,7 @@ public final class PlanDriver implements Driver {
         if (moment.sinceStandingM() <= StartingNotches.REACH_M || planned >= LONGEST) {
             return planned;
         }
-        double lag = moment.speedMps()
-                / Math.max(SLOW_MPS, Math.min(trip.speed(moment.positionM()), moment.speedWantedMps()));
+        double lag = lag(moment);
         boolean already = moment.handles().controls().cutoff() > planned;
         int notches = lag < FAR_BEHIND ? 2 : lag < (already ? STILL_BEHIND : BEHIND) ? 1 : 0;
         return Math.min(LONGEST, Math.round(20 * (planned + notches * NOTCH)) / 20.0);
@@ -138,11 +169,12 @@ public final class PlanDriver implements Driver {
     }
 
     /** Eases the regulator as little as keeps the wheels from slipping; once eased it stays so until the rail holds the whole. */
-    private static Controls held(Moment moment, Controls wished) {
+    private static Controls held(Moment moment, Controls wished, double railShare) {
         double regulator = wished.regulator();
         Controls now = moment.handles().controls();
-        if (regulator > Controls.FIRST_VALVE && slips(moment, wished)) {
-            while (regulator > Controls.FIRST_VALVE && slips(moment, new Controls(regulator, wished.cutoff()))) {
+        if (regulator > Controls.FIRST_VALVE && slips(moment, wished, railShare)) {
+            while (regulator > Controls.FIRST_VALVE
+                    && slips(moment, new Controls(regulator, wished.cutoff()), railShare)) {
                 regulator = Math.max(Controls.FIRST_VALVE, regulator - REGULATOR_STEP);
             }
             boolean eased = now.cutoff() == wished.cutoff() && now.regulator() > 0 && now.regulator() < regulator;
@@ -151,8 +183,8 @@ public final class PlanDriver implements Driver {
         return wished;
     }
 
-    private static boolean slips(Moment moment, Controls controls) {
+    private static boolean slips(Moment moment, Controls controls, double railShare) {
         Pull pull = moment.pull(0, controls, moment.speedMps());
-        return pull.cylinderForceN() > PullTable.RAIL_SHARE * pull.railForceN();
+        return pull.cylinderForceN() > railShare * pull.railForceN();
     }
 }

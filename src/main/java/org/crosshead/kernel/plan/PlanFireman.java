@@ -42,10 +42,17 @@ public final class PlanFireman implements Fireman {
     private static final double AHEAD_LENGTH_M = 3_000;
 
     private final TripPlan plan;
+    private final Gauges gauges;
     private final RuleFireman others = new RuleFireman();
 
     public PlanFireman(TripPlan plan) {
+        this(plan, Gauges.TRUE);
+    }
+
+    /** @param gauges how the fireman reads them */
+    public PlanFireman(TripPlan plan, Gauges gauges) {
         this.plan = plan;
+        this.gauges = gauges;
     }
 
     @Override
@@ -54,7 +61,7 @@ public final class PlanFireman implements Fireman {
             return others.stoking(moment, engine);
         }
         Engine worked = moment.engine(0);
-        EngineState state = moment.state(0);
+        EngineState state = gauges.read(moment.state(0));
         Boiler boiler = worked.parameters().boiler();
         boolean shut = moment.standing()
                 || moment.braking()
@@ -65,7 +72,7 @@ public final class PlanFireman implements Fireman {
         double making = Math.max(LEAST_SHARE * most, Math.min(most, plan.making(aheadM) + lackingKg / RESERVE_S));
         double off = (state.pressurePa() - plan.pressure(moment.positionM())) / boiler.pressureMaxPa();
         double blower = Math.max(shut ? BLOWER_CRACKED : 0, blower(worked, moment.steamKgPerS(0), making / most));
-        double feed = feed(moment, most, off);
+        double feed = feed(moment, state, most, off);
         Wish wish = wish(moment, shut, making, feed);
         boolean early = moment.sinceTaskS(0) < LEAST_AT_TASK_S && wish.task() != moment.task(0);
         Task task = early ? moment.task(0) : wish.task();
@@ -85,13 +92,13 @@ public final class PlanFireman implements Fireman {
         return Math.min(1, Math.sqrt(lacking / (whole * whole - chimney * chimney)));
     }
 
-    private static double feed(Moment moment, double most, double off) {
+    private static double feed(Moment moment, EngineState state, double most, double off) {
         Boiler boiler = moment.engine(0).parameters().boiler();
         double range = Math.max(1, boiler.waterFullKg() - boiler.waterLeastKg());
-        double glass = (moment.state(0).waterKg() - boiler.waterLeastKg()) / range;
+        double glass = (state.waterKg() - boiler.waterLeastKg()) / range;
         double steam = moment.steamKgPerS(0);
         double wanted = steam + FEED_GAIN * most * off;
-        double share = moment.state(0).pressurePa() / boiler.pressureMaxPa();
+        double share = state.pressurePa() / boiler.pressureMaxPa();
         if (share > BLOWING_SHARE) {
             wanted = Math.max(wanted, steam + FEED_MOST * most * (share - BLOWING_SHARE) / (1 - BLOWING_SHARE));
         }

@@ -7,5 +7,13 @@ public enum LimitedBy {
     /** The boiler can't keep up steam for more: held for long, the pressure falls. */
     BOILER,
     /** The wheels would slip. */
-    RAIL
+    RAIL;
+
+    /** Returns which of the three forces is least; of equals the rail, then the cylinders. */
+    public static LimitedBy least(double cylinderN, double boilerN, double railN) {
+        if (railN <= cylinderN && railN <= boilerN) {
+            return RAIL;
+        }
+        return boilerN < cylinderN ? BOILER : CYLINDER;
+    }
 }

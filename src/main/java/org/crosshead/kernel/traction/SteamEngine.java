@@ -125,7 +125,7 @@ public final class SteamEngine implements Engine {
         double boilerN = steamKgPerS > 0
                 ? cylinderN * evaporationMaxKgPerS(state.pressurePa()) / steamKgPerS
                 : Double.POSITIVE_INFINITY;
-        return new Pull(forceN, cylinderN, boilerN, railN, usedKgPerS, limit(cylinderN, boilerN, railN));
+        return new Pull(forceN, cylinderN, boilerN, railN, usedKgPerS, LimitedBy.least(cylinderN, boilerN, railN));
     }
 
     @Override
@@ -268,13 +268,6 @@ public final class SteamEngine implements Engine {
     private double boilerShare(double p, double dryJPerKg, boolean steaming) {
         double feedJPerKg = feedJPerKg(steaming);
         return (dryJPerKg - feedJPerKg) / (steam.enthalpy(p) - feedJPerKg);
-    }
-
-    private static LimitedBy limit(double cylinderN, double boilerN, double railN) {
-        if (railN <= cylinderN && railN <= boilerN) {
-            return LimitedBy.RAIL;
-        }
-        return boilerN < cylinderN ? LimitedBy.BOILER : LimitedBy.CYLINDER;
     }
 
     private static double absolute(double gaugePa) {

@@ -13,7 +13,7 @@ class StripTextTests {
 
     private final RoadWords words = RoadWords.packed();
     private final List<List<Phrase>> paragraphs =
-            StripText.paragraphs(RoadFixtures.eightMiles(), RoadFixtures.handling(), words);
+            StripText.paragraphs(RoadFixtures.eightMiles(), RoadFixtures.handling(), null, words);
 
     @Test
     void tellsTheSecondPanelInRunningOrder() {
