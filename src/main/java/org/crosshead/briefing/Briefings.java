@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.crosshead.briefing.build.BriefingBuilder;
 import org.crosshead.briefing.document.BriefingDocument;
 import org.crosshead.briefing.document.Phrase;
+import org.crosshead.briefing.document.Place;
 import org.crosshead.briefing.document.Since;
 import org.crosshead.briefing.document.Term;
 import org.crosshead.platform.CurrentActor;
@@ -194,6 +195,12 @@ public class Briefings {
      */
     public WhatIfAnswer whatIf(long id, WhatIf asked) {
         return builder.whatIf(visible(id).train(), asked);
+    }
+
+    /** Returns the places of a briefing's train at which a crew can be told something. */
+    @PreAuthorize("hasRole('INSPECTOR')")
+    public List<Place> places(long id) {
+        return builder.places(visible(id).train());
     }
 
     /** Returns the briefings of a train, the latest first; crew see what has been issued. */

@@ -3,6 +3,7 @@ package org.crosshead.route;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.crosshead.kernel.track.Curves;
 import org.crosshead.kernel.track.GradientProfile;
@@ -91,6 +92,21 @@ public final class PathGeometry {
         PathSpan span = spans.get(legNumber - 1);
         Check.that(span.holds(measure), "measure " + measure + " must lie on leg " + legNumber);
         return span.pathM(measure);
+    }
+
+    /**
+     * Returns where a measure of a route lies on the path; of several the one nearest to a place.
+     *
+     * @return empty where the path does not pass it
+     */
+    public OptionalDouble pathM(String routeCode, double measure, double nearM) {
+        return spans.stream()
+                .filter(span -> code(span).equals(routeCode) && span.holds(measure))
+                .mapToDouble(span -> span.pathM(measure))
+                .boxed()
+                .min(Comparator.comparingDouble(atM -> Math.abs(atM - nearM)))
+                .map(OptionalDouble::of)
+                .orElseGet(OptionalDouble::empty);
     }
 
     /** Returns the place in the measure of its route. Where one leg ends and the next begins, that of the next. */

@@ -8,7 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import javax.sql.DataSource;
+import org.crosshead.briefing.HandPointDraft.HandSpot;
+import org.crosshead.briefing.HandPointDraft.Kind;
 import org.crosshead.briefing.document.BriefingDocument;
+import org.crosshead.briefing.document.HandRow;
 import org.crosshead.briefing.document.Heading;
 import org.crosshead.briefing.document.Inputs;
 import org.crosshead.briefing.document.Phrase;
@@ -54,6 +57,7 @@ abstract class BriefingStoreContract {
         store = new BriefingStore(jdbc, JsonMapper.builder().build());
         jdbc.sql("delete from briefing_acknowledgement").update();
         jdbc.sql("delete from briefing").update();
+        jdbc.sql("delete from hand_point").update();
         jdbc.sql("delete from train where code = 'B1'").update();
         GeneratedKeyHolder key = new GeneratedKeyHolder();
         jdbc.sql(
@@ -144,11 +148,32 @@ abstract class BriefingStoreContract {
                                 List.of(1.0, 2.0),
                                 List.of(2.0, 3.0),
                                 List.of(50.0, 51.0),
-                                List.of(60.0, 61.0))));
+                                List.of(60.0, 61.0))),
+                List.of(new HandRow(4, "note", Phrase.of("hand.note"), "Because", "I", "applied", null, null)));
     }
 
     private static BriefingStore.Issue issue(int number) {
         return new BriefingStore.Issue(number, MADE, "I", null);
+    }
+
+    @Test
+    void changeByHandComesBackAsItWasStoredUntilItIsWithdrawn() {
+        HandPointStore points = new HandPointStore(jdbc);
+        HandSpot here = new HandSpot("R", 12.5, 1_000.25);
+        HandSpot there = new HandSpot("R", 13, 1_010);
+        List<HandPointDraft> drafts = List.of(
+                new HandPointDraft(Kind.SET, here, null, 0.5, 0.25, "", "Because"),
+                new HandPointDraft(Kind.SET, here, null, 0.0, null, "", "Because"),
+                new HandPointDraft(Kind.MOVED, here, there, null, null, "", "Because"),
+                new HandPointDraft(Kind.NOTE, here, null, null, null, "Look \"out\" <b>\u00e9", "Because"));
+        drafts.forEach(draft -> points.insert(trainId, draft, MADE, "I"));
+        assertThat(points.of(trainId)).extracting(HandPoint::draft).isEqualTo(drafts);
+        assertThat(points.of(trainId)).extracting(HandPoint::enteredAt).containsOnly(MADE);
+        long first = points.of(trainId).get(0).id();
+        assertThat(points.withdraw(trainId + 1, first, MADE, "I")).isFalse();
+        assertThat(points.withdraw(trainId, first, MADE, "I")).isTrue();
+        assertThat(points.withdraw(trainId, first, MADE, "I")).isFalse();
+        assertThat(points.of(trainId)).hasSize(3);
     }
 
     @Test

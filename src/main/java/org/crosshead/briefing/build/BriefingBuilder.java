@@ -10,9 +10,12 @@ import org.crosshead.briefing.WhatIf;
 import org.crosshead.briefing.WhatIfAnswer;
 import org.crosshead.briefing.document.BrakingRow;
 import org.crosshead.briefing.document.BriefingDocument;
+import org.crosshead.briefing.document.HandRow;
+import org.crosshead.briefing.document.Place;
 import org.crosshead.briefing.document.Road;
 import org.crosshead.briefing.document.Standing;
 import org.crosshead.briefing.document.Sureness;
+import org.crosshead.kernel.motion.RunRequest;
 import org.crosshead.platform.CurrentActor;
 import org.crosshead.route.MeasureUnit;
 import org.crosshead.route.RouteSummary;
@@ -68,13 +71,16 @@ public class BriefingBuilder {
         }
         TrainModel model = new TrainModel(inputs, maker);
         Places places = places(inputs, units);
-        HandledRun run = HandledRun.of(model.request().marked(places.marksM()));
+        RunRequest request = model.request().marked(places.marksM());
+        HandWork work = HandWork.of(request, HandledRun.of(request), inputs);
+        HandledRun run = work.run();
         Workings workings = new Workings(
                 inputs,
                 model,
                 run.outcome(),
                 run.plan(),
                 run.needsMomentum(),
+                work.worked(),
                 places,
                 new Speeds(places),
                 new FigureBook(model.engines()));
@@ -95,6 +101,12 @@ public class BriefingBuilder {
         return new WhatIfRuns(inputs, new TrainModel(inputs, maker), places).answer(asked);
     }
 
+    /** Returns the places of a train's path at which a crew can be told something, in running order. */
+    public List<Place> places(Train train) {
+        Places places = places(reader.read(train), units());
+        return places.marksM().stream().map(places::at).toList();
+    }
+
     private static Places places(TrainInputs inputs, Map<String, MeasureUnit> units) {
         return new Places(inputs.path(), units, inputs.content().dark(), inputs.policyValue(Policy.LANDMARK_REACH));
     }
@@ -106,6 +118,7 @@ public class BriefingBuilder {
         List<BrakingRow> braking = workings == null ? List.of() : new BrakingMaker(workings).rows();
         TimesMaker times = workings == null ? null : new TimesMaker(workings);
         Standing standing = workings == null ? null : new StandingMaker(workings).made();
+        List<HandRow> byHand = workings == null ? List.of() : new HandRowMaker(workings).rows();
         return new BriefingDocument(
                 BriefingDocument.SCHEMA,
                 papers.heading(),
@@ -128,7 +141,8 @@ public class BriefingBuilder {
                 null,
                 standing,
                 workings == null ? null : new BrakingMaker(workings).atDanger(),
-                sureness);
+                sureness,
+                byHand);
     }
 
     private Map<String, MeasureUnit> units() {

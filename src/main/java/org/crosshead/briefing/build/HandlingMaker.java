@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.crosshead.briefing.HandPointDraft;
 import org.crosshead.briefing.document.BrakingRow;
 import org.crosshead.briefing.document.HandlingRow;
 import org.crosshead.briefing.document.Phrase;
@@ -39,6 +40,7 @@ final class HandlingMaker {
     private static final double GRADIENT_LENGTH_M = 500;
     private static final double PACE_NEAR_MPS = 0.3;
     private static final double SAME_PACE_MPS = 0.5;
+    private static final double SAME_PLACE_M = 60;
 
     private final Workings workings;
     private final List<BrakingRow> braking;
@@ -61,6 +63,7 @@ final class HandlingMaker {
         }
         points.addAll(assistance());
         points.addAll(paces());
+        points.addAll(notes());
         points.sort(Comparator.comparingInt(Point::sample));
         List<HandlingRow> rows = new ArrayList<>();
         for (Point point : points) {
@@ -152,6 +155,44 @@ final class HandlingMaker {
                         new Told(
                                 brake.action(), false, controls, braked("shut-and-" + brake.action()), brake.cause())));
         return true;
+    }
+
+    /** What an inspector wants told at a place. */
+    private List<Point> notes() {
+        List<Point> points = new ArrayList<>();
+        for (HandWork.Worked worked : workings.byHand()) {
+            HandPointDraft draft = worked.point().draft();
+            if (draft.kind() == HandPointDraft.Kind.NOTE && worked.applied() && worked.atM() <= run.endM()) {
+                points.add(new Point(
+                        run.sampleAt(worked.atM()),
+                        new Told(
+                                "note",
+                                false,
+                                null,
+                                Phrase.of("action.note", Term.text(draft.note())),
+                                Cause.SET_BY_HAND)));
+            }
+        }
+        return points;
+    }
+
+    /** Returns why an inspector set it so, where one did. */
+    private Optional<Phrase> byHand(Told told, double atM) {
+        boolean note = told.action().equals("note");
+        return workings.byHand().stream()
+                .filter(worked -> worked.applied() && Math.abs(worked.atM() - atM) < SAME_PLACE_M)
+                .filter(worked -> isSaidAt(worked.point().draft().kind(), told, note))
+                .map(worked -> Phrase.of(
+                        "reason.set-by-hand",
+                        Term.text(worked.point().enteredBy()),
+                        Term.text(worked.point().draft().reason())))
+                .findFirst();
+    }
+
+    private static boolean isSaidAt(HandPointDraft.Kind kind, Told told, boolean note) {
+        return note
+                ? kind == HandPointDraft.Kind.NOTE
+                : told.controls() != null && (kind == HandPointDraft.Kind.SET || kind == HandPointDraft.Kind.MOVED);
     }
 
     /** Speeds to be held, told where each is reached. */
@@ -411,6 +452,10 @@ final class HandlingMaker {
         double atM = run.positionM(sample);
         if (told.action().equals("hold-speed")) {
             return Phrase.of("reason.hold-speed");
+        }
+        Optional<Phrase> byHand = byHand(told, atM);
+        if (byHand.isPresent()) {
+            return byHand.get();
         }
         Optional<ShutWorth> worth = told.action().equals("shut-off") ? worth(atM) : Optional.empty();
         if (worth.isPresent()) {

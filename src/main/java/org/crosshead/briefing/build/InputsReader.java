@@ -10,6 +10,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.crosshead.briefing.HandPoint;
+import org.crosshead.briefing.HandPointStore;
 import org.crosshead.briefing.Policy;
 import org.crosshead.briefing.build.TrainInputs.Consist;
 import org.crosshead.briefing.build.TrainInputs.EngineAtTrain;
@@ -61,6 +63,7 @@ class InputsReader {
     private final Formations formations;
     private final People people;
     private final Policy policy;
+    private final HandPointStore handPoints;
     private final ZoneId zone;
     private final Clock clock;
 
@@ -73,6 +76,7 @@ class InputsReader {
             Formations formations,
             People people,
             Policy policy,
+            HandPointStore handPoints,
             ZoneId zone,
             Clock clock) {
         this.routes = routes;
@@ -83,6 +87,7 @@ class InputsReader {
         this.formations = formations;
         this.people = people;
         this.policy = policy;
+        this.handPoints = handPoints;
         this.zone = zone;
         this.clock = clock;
     }
@@ -91,6 +96,8 @@ class InputsReader {
         TrainDraft content = train.content();
         Map<String, Long> revisions = new LinkedHashMap<>();
         revisions.put("train:" + content.code(), train.revisionId());
+        List<HandPoint> byHand = handPoints.of(train.id());
+        byHand.forEach(point -> revisions.put("hand:" + point.id(), point.id()));
         List<Phrase> missing = new ArrayList<>();
         List<Restriction> inForce = restrictions(content);
         PathGeometry path = path(content, inForce, revisions);
@@ -116,6 +123,7 @@ class InputsReader {
                 policy.on(content.day()),
                 missing,
                 revisions,
+                byHand,
                 zone.getId());
     }
 

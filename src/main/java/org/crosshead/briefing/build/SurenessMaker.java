@@ -58,14 +58,18 @@ final class SurenessMaker {
     private List<Phrase> sentences(Bands bands) {
         List<Phrase> sentences = new ArrayList<>();
         if (bands.standsM().isEmpty()) {
-            sentences.add(Phrase.of("sure.arrives", number(RUNS)));
+            sentences.add(Phrase.of("sure.arrives", figure("runs", RUNS, "")));
         } else {
             double middleM = bands.standsM().get(bands.standsM().size() / 2);
-            sentences.add(
-                    Phrase.of("sure.stands", number(bands.standsM().size()), number(RUNS), workings.place(middleM)));
+            sentences.add(Phrase.of(
+                    "sure.stands",
+                    figure("stands", bands.standsM().size(), ""),
+                    figure("runs", RUNS, ""),
+                    workings.place(middleM)));
         }
         if (bands.lowWaterDays() > 0) {
-            sentences.add(Phrase.of("sure.low-water", number(bands.lowWaterDays()), number(RUNS)));
+            sentences.add(Phrase.of(
+                    "sure.low-water", figure("low-water", bands.lowWaterDays(), ""), figure("runs", RUNS, "")));
         }
         lowest("pressure", bands, bands.pressurePa().low(), Units::psiFromPa, "psi")
                 .ifPresent(sentences::add);
@@ -106,13 +110,9 @@ final class SurenessMaker {
                 ? Optional.empty()
                 : Optional.of(Phrase.of(
                         "sure.eased",
-                        number(days),
-                        number(RUNS),
+                        figure("eased", days, ""),
+                        figure("runs", RUNS, ""),
                         workings.place(bands.placesM().get(most))));
-    }
-
-    private static Term number(int count) {
-        return Term.number(count, "");
     }
 
     private Term figure(String what, double value, String unit) {

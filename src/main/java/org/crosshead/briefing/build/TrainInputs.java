@@ -2,6 +2,7 @@ package org.crosshead.briefing.build;
 
 import java.util.List;
 import java.util.Map;
+import org.crosshead.briefing.HandPoint;
 import org.crosshead.briefing.Policy.PolicyFigure;
 import org.crosshead.briefing.document.Phrase;
 import org.crosshead.route.PathGeometry;
@@ -22,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param missing what keeps it from being computed; empty when nothing is missing
  * @param revisions ids of the revisions read, by kind and code
+ * @param byHand what an inspector changed in the plan, in the order in which it was entered
  */
 record TrainInputs(
         Train train,
@@ -33,6 +35,7 @@ record TrainInputs(
         Map<String, PolicyFigure> policy,
         List<Phrase> missing,
         Map<String, Long> revisions,
+        List<HandPoint> byHand,
         String zone) {
 
     TrainInputs {
@@ -42,6 +45,7 @@ record TrainInputs(
         policy = Map.copyOf(policy);
         missing = List.copyOf(missing);
         revisions = Map.copyOf(revisions);
+        byHand = List.copyOf(byHand);
     }
 
     /** An engine of the train with its class; figures null while any is missing. */

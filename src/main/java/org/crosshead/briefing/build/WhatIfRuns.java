@@ -95,7 +95,8 @@ final class WhatIfRuns {
     }
 
     private Side side(RunRequest request, double lateS) {
-        HandledRun handled = HandledRun.of(request);
+        HandledRun handled =
+                HandWork.of(request, HandledRun.of(request), inputs).run();
         RunOutcome outcome = handled.outcome();
         Optional<Plan> plan = Optional.ofNullable(handled.plan());
         Run run = outcome.run();

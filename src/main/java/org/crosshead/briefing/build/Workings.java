@@ -1,5 +1,6 @@
 package org.crosshead.briefing.build;
 
+import java.util.List;
 import org.crosshead.briefing.document.Place;
 import org.crosshead.briefing.document.Term;
 import org.crosshead.kernel.motion.Run;
@@ -12,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param outcome what comes of the forecast
  * @param plan the plan that the run follows; null where none could be made and the run follows the rules of the trade
+ * @param byHand what an inspector changed in the plan, and what came of it
  * @param needsMomentum true where the booked times are too slow to rush a bank, so that the forecast runs faster than booked
  */
 record Workings(
@@ -20,6 +22,7 @@ record Workings(
         RunOutcome outcome,
         @Nullable Plan plan,
         boolean needsMomentum,
+        List<HandWork.Worked> byHand,
         Places places,
         Speeds speeds,
         FigureBook book) {

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * A briefing as it is stored: all its inputs and figures, frozen when issued.
  *
  * @param schema version of this structure, now 4; 1 lacks {@code since}, 1 and 2 lack {@code standing} and {@code atDanger}, 1 to 3
- *     lack {@code sureness}
+ *     lack {@code sureness} and {@code byHand}
  * @param madeFrom records and their revisions
  * @param missing what keeps it from being complete; empty when complete
  * @param today the sentences that matter today, those that matter most first
@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param since what is different from the issue that was in force when it was made; null for the first
  * @param atDanger braking points for stop signals at danger, in running order; null where nothing could be computed
  * @param standing holding and starting again; null where nothing could be computed
+ * @param byHand what an inspector changed in the plan; null in a document of an earlier schema
  * @param sureness what comes of days that differ; null where the train does not arrive on the day as forecast
  */
 public record BriefingDocument(
@@ -46,7 +47,8 @@ public record BriefingDocument(
         @Nullable Since since,
         @Nullable Standing standing,
         @Nullable List<BrakingRow> atDanger,
-        @Nullable Sureness sureness) {
+        @Nullable Sureness sureness,
+        @Nullable List<HandRow> byHand) {
 
     public static final int SCHEMA = 4;
 
@@ -83,7 +85,13 @@ public record BriefingDocument(
         assumptions = List.copyOf(assumptions);
         sources = List.copyOf(sources);
         atDanger = atDanger == null ? null : List.copyOf(atDanger);
+        byHand = byHand == null ? null : List.copyOf(byHand);
         figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));
+    }
+
+    /** Returns what an inspector changed in the plan by hand. */
+    public List<HandRow> changedByHand() {
+        return byHand == null ? List.of() : byHand;
     }
 
     /** Returns the sentences of the day that name a danger. */
@@ -144,6 +152,7 @@ public record BriefingDocument(
                 difference,
                 standing,
                 atDanger,
-                sureness);
+                sureness,
+                byHand);
     }
 }

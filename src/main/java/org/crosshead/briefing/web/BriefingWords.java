@@ -209,6 +209,9 @@ public final class BriefingWords {
         if (first.matches("s\\d+")) {
             return "supplies";
         }
+        if (first.startsWith("hand")) {
+            return "by-hand";
+        }
         if (first.equals("sure")) {
             return "sure";
         }

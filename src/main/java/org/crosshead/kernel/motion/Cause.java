@@ -20,5 +20,7 @@ public enum Cause {
     LEVEL_HIGH,
     LEVEL_LOW,
     /** An assisting engine begins or ends its work. */
-    ASSISTED
+    ASSISTED,
+    /** An inspector set it so by hand. */
+    SET_BY_HAND
 }

@@ -1,6 +1,7 @@
 package org.crosshead.kernel.plan;
 
 import java.util.Arrays;
+import org.crosshead.kernel.motion.Run;
 
 /** How fast the train should be, what the fire should make and the boiler hold along a trip. */
 public final class TripPlan {
@@ -24,6 +25,21 @@ public final class TripPlan {
         this.reserveKg = reserveKg.clone();
         this.pressurePa = pressurePa.clone();
         this.speedMps = speedMps.clone();
+    }
+
+    /** Returns the same fire and boiler with no speed to be kept up with. */
+    TripPlan withoutSpeeds() {
+        return new TripPlan(nodeM, makingKgPerS, reserveKg, pressurePa, new double[speedMps.length]);
+    }
+
+    /** Returns the same fire and boiler with the speeds of a run over the whole trip. */
+    TripPlan withSpeedsOf(Run run) {
+        double[] speeds = new double[nodeM.length];
+        for (int i = 0; i < nodeM.length; i++) {
+            double atM = Math.max(run.startM(), Math.min(run.endM(), nodeM[i]));
+            speeds[i] = run.at(atM).speedMps();
+        }
+        return new TripPlan(nodeM, makingKgPerS, reserveKg, pressurePa, speeds);
     }
 
     int cell(double positionM) {

@@ -95,6 +95,7 @@ public final class Endpoints {
                 "/formations/*/edit")) {
             rules.add(EndpointRule.posts(GET, form, "INSPECTOR"));
         }
+        rules.add(EndpointRule.posts(GET, "/briefings/*/by-hand", "INSPECTOR"));
         rules.add(EndpointRule.posts(GET, "/people/new", "MANAGER"));
         for (String pattern : List.of(
                 "/",
