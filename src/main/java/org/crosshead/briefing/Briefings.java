@@ -194,7 +194,8 @@ public class Briefings {
      * @throws BriefingRefusedException if nothing can be computed for want of figures
      */
     public WhatIfAnswer whatIf(long id, WhatIf asked) {
-        return builder.whatIf(visible(id).train(), asked);
+        Seen seen = visible(id);
+        return builder.whatIf(seen.train(), seen.briefing().document(), asked);
     }
 
     /** Returns the places of a briefing's train at which a crew can be told something. */

@@ -6,19 +6,22 @@ import org.crosshead.briefing.document.Place;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What comes of a day that is not as planned, beside the day as planned. Neither is stored.
+ * What comes of a day that is not as planned, beside the briefing. It is stored nowhere.
  *
  * @param zone of the railway's clock
+ * @param settings where and how steam is set on the road then
  */
-public record WhatIfAnswer(String trainCode, String zone, Side planned, Side otherwise) {
+public record WhatIfAnswer(String trainCode, String zone, Side planned, Side otherwise, List<Setting> settings) {
+
+    public WhatIfAnswer {
+        settings = List.copyOf(settings);
+    }
 
     /**
      * One of the two.
      *
      * @param byPlan false where no plan was found and the rules of the trade are the forecast
      * @param standsAt where the train comes to a stand or is not held; null where it arrives
-     * @param points how often a handle is told to be set
-     * @param changes where and how steam is set on the road
      */
     public record Side(
             List<Arrival> arrivals,
@@ -27,13 +30,10 @@ public record WhatIfAnswer(String trainCode, String zone, Side planned, Side oth
             Lowest pressurePsi,
             Lowest glassPercent,
             boolean byPlan,
-            @Nullable Place standsAt,
-            int points,
-            List<Setting> changes) {
+            @Nullable Place standsAt) {
 
         public Side {
             arrivals = List.copyOf(arrivals);
-            changes = List.copyOf(changes);
         }
     }
 
@@ -44,6 +44,10 @@ public record WhatIfAnswer(String trainCode, String zone, Side planned, Side oth
     /** The least of a figure and where it is. */
     public record Lowest(double value, Place place) {}
 
-    /** A setting of the plan; shut where the regulator is 0. */
-    public record Setting(Place place, double regulator, double cutoffPercent) {}
+    /**
+     * A setting of the plan; shut where the regulator is 0.
+     *
+     * @param asPlanned whether the briefing has the same near here
+     */
+    public record Setting(Place place, double regulator, double cutoffPercent, boolean asPlanned) {}
 }

@@ -2,6 +2,7 @@ package org.crosshead.briefing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.hamcrest.Matchers.containsString;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
@@ -53,6 +54,7 @@ import org.crosshead.stock.SourcedFigure;
 import org.crosshead.stock.figure.ClassFigure;
 import org.crosshead.working.TrainSummary;
 import org.crosshead.working.Trains;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
@@ -390,7 +392,16 @@ class DemonstrationBriefingsTests {
             answer[0] = briefings.whatIf(id, new WhatIf(100, RailState.DRY, 0, 100));
             answer[1] = briefings.whatIf(id, new WhatIf(130, RailState.DRY, 10, 90));
         });
-        assertThat(answer[0].otherwise()).isEqualTo(answer[0].planned());
+        assertThat(answer[0].otherwise().arrivals())
+                .isEqualTo(answer[0].planned().arrivals());
+        assertThat(answer[0].otherwise().coalLb()).isCloseTo(answer[0].planned().coalLb(), within(0.5));
+        assertThat(answer[0].otherwise().waterGallons())
+                .isCloseTo(answer[0].planned().waterGallons(), within(0.5));
+        assertThat(answer[0].otherwise().pressurePsi())
+                .isEqualTo(answer[0].planned().pressurePsi());
+        assertThat(answer[0].otherwise().glassPercent().value())
+                .isCloseTo(answer[0].planned().glassPercent().value(), within(1.0));
+        assertThat(answer[0].settings()).isNotEmpty();
         assertThat(answer[1].planned()).isEqualTo(answer[0].planned());
         assertThat(answer[1].otherwise().glassPercent().value()).isPositive();
         assertThat(answer[1].otherwise().coalLb())
@@ -410,6 +421,49 @@ class DemonstrationBriefingsTests {
                 .getResponse()
                 .getContentAsString();
         assertThat(page).contains("What comes of it", "Lowest boiler pressure");
+    }
+
+    private WhatIfAnswer whatIf(
+            long id, WhatIf.EngineDay engine, WhatIf.@Nullable Stop stop, WhatIf.@Nullable Slow slow) {
+        WhatIfAnswer[] answer = new WhatIfAnswer[1];
+        ServiceJob.run(
+                INSPECTOR,
+                () -> answer[0] = briefings.whatIf(id, new WhatIf(100, RailState.DRY, 0, engine, stop, slow)));
+        return answer[0];
+    }
+
+    private static Duration laterAtTheEnd(WhatIfAnswer answer) {
+        int last = answer.planned().arrivals().size() - 1;
+        return Duration.between(
+                Objects.requireNonNull(answer.planned().arrivals().get(last).forecast()),
+                Objects.requireNonNull(answer.otherwise().arrivals().get(last).forecast()));
+    }
+
+    @Test
+    void engineCoalHelpStopAndRestrictionOfAnotherDayCount() {
+        long id = prepared(named("1X01").id());
+        WhatIf.EngineDay booked = new WhatIf.EngineDay(100, 100, null, false, null);
+        double planned = whatIf(id, booked, null, null).otherwise().coalLb();
+        WhatIfAnswer poorCoal = whatIf(id, new WhatIf.EngineDay(100, 80, null, false, null), null, null);
+        assertThat(poorCoal.otherwise().coalLb()).isGreaterThan(1.1 * planned);
+        WhatIfAnswer tenderFirst = whatIf(id, new WhatIf.EngineDay(100, 100, null, true, null), null, null);
+        assertThat(laterAtTheEnd(tenderFirst)).isGreaterThan(Duration.ofMinutes(2));
+        WhatIf.Help help = new WhatIf.Help("215", "Grindlewick", "Corbel Top");
+        WhatIfAnswer helped = whatIf(id, new WhatIf.EngineDay(100, 100, null, false, help), null, null);
+        assertThat(helped.otherwise().coalLb()).isLessThan(planned);
+        WhatIfAnswer stopped = whatIf(id, booked, new WhatIf.Stop(80_000, 10), null);
+        assertThat(laterAtTheEnd(stopped)).isGreaterThan(Duration.ofMinutes(5));
+        WhatIfAnswer slow = whatIf(id, booked, null, new WhatIf.Slow(80_000, 86_000, 10));
+        assertThat(laterAtTheEnd(slow)).isGreaterThan(Duration.ofMinutes(5));
+        for (WhatIf.EngineDay wrong : List.of(
+                new WhatIf.EngineDay(100, 100, "no such engine", false, null),
+                new WhatIf.EngineDay(100, 100, null, false, new WhatIf.Help("215", "Corbel Top", "Grindlewick")))) {
+            ServiceJob.run(
+                    INSPECTOR,
+                    () -> assertThatThrownBy(
+                                    () -> briefings.whatIf(id, new WhatIf(100, RailState.DRY, 0, wrong, null, null)))
+                            .isInstanceOf(BriefingRefusedException.class));
+        }
     }
 
     @Test

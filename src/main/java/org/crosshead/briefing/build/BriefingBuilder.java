@@ -21,6 +21,7 @@ import org.crosshead.route.MeasureUnit;
 import org.crosshead.route.RouteSummary;
 import org.crosshead.route.Routes;
 import org.crosshead.stock.EngineMaker;
+import org.crosshead.stock.WorkingPressures;
 import org.crosshead.working.Train;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -29,13 +30,23 @@ import org.springframework.stereotype.Component;
 @Component
 public class BriefingBuilder {
 
+    private static final double PER_CENT = 100;
+
     private final InputsReader reader;
     private final Routes routes;
     private final CurrentActor actor;
     private final Clock clock;
     private final EngineMaker maker;
+    private final WorkingPressures pressures;
 
-    BriefingBuilder(InputsReader reader, Routes routes, EngineMaker maker, CurrentActor actor, Clock clock) {
+    BriefingBuilder(
+            InputsReader reader,
+            Routes routes,
+            EngineMaker maker,
+            WorkingPressures pressures,
+            CurrentActor actor,
+            Clock clock) {
+        this.pressures = pressures;
         this.reader = reader;
         this.maker = maker;
         this.routes = routes;
@@ -88,17 +99,18 @@ public class BriefingBuilder {
     }
 
     /**
-     * Returns what comes of a day that is not as planned, beside the day as planned; nothing is stored.
+     * Returns what comes of a day that is not as planned, beside what a briefing of the train forecasts; nothing is stored.
      *
-     * @throws BriefingRefusedException if figures are missing without which nothing can be computed
+     * @throws BriefingRefusedException if figures are missing without which nothing can be computed, or what is asked cannot be
      */
-    public WhatIfAnswer whatIf(Train train, WhatIf asked) {
-        TrainInputs inputs = reader.read(train);
+    public WhatIfAnswer whatIf(Train train, BriefingDocument document, WhatIf asked) {
+        TrainInputs inputs = reader.read(OtherDay.of(train, asked, pressures));
         if (!inputs.missing().isEmpty()) {
             throw new BriefingRefusedException("what-if-missing");
         }
-        Places places = places(inputs, units());
-        return new WhatIfRuns(inputs, new TrainModel(inputs, maker), places).answer(asked);
+        double heat = asked.engine().coalPercent() / PER_CENT;
+        EngineMaker fired = heat == 1 ? maker : parameters -> maker.of(parameters.burning(heat));
+        return new WhatIfRuns(inputs, new TrainModel(inputs, fired), places(inputs, units())).answer(document, asked);
     }
 
     /** Returns the places of a train's path at which a crew can be told something, in running order. */

@@ -171,10 +171,13 @@ final class RoadMaker {
     private static List<Integer> samples(Run run) {
         List<Integer> kept = new ArrayList<>();
         double lastM = Double.NEGATIVE_INFINITY;
+        int lowestWater = run.lowestWater(0);
+        int lowestPressure = run.lowestPressure(0);
         for (int i = 0; i < run.size(); i++) {
             boolean turns = run.speedMps(i) <= 0 && (i == 0 || run.speedMps(i - 1) > 0);
+            boolean least = i == lowestWater || i == lowestPressure;
             boolean leaves = i > 0 && run.speedMps(i) > 0 && run.speedMps(i - 1) <= 0;
-            if (run.positionM(i) - lastM >= FORECAST_STEP_M || turns || leaves || i == run.size() - 1) {
+            if (run.positionM(i) - lastM >= FORECAST_STEP_M || turns || leaves || least || i == run.size() - 1) {
                 kept.add(i);
                 lastM = run.positionM(i);
             }

@@ -5,72 +5,91 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.crosshead.briefing.BriefingRefusedException;
 import org.crosshead.briefing.WhatIf;
 import org.crosshead.briefing.WhatIfAnswer;
 import org.crosshead.briefing.WhatIfAnswer.Arrival;
 import org.crosshead.briefing.WhatIfAnswer.Lowest;
 import org.crosshead.briefing.WhatIfAnswer.Setting;
 import org.crosshead.briefing.WhatIfAnswer.Side;
+import org.crosshead.briefing.document.BriefingDocument;
 import org.crosshead.kernel.motion.Call;
 import org.crosshead.kernel.motion.CallTime;
-import org.crosshead.kernel.motion.Change;
-import org.crosshead.kernel.motion.EngineAtWork;
-import org.crosshead.kernel.motion.MakeUp;
 import org.crosshead.kernel.motion.Run;
 import org.crosshead.kernel.motion.RunOutcome;
 import org.crosshead.kernel.motion.RunRequest;
 import org.crosshead.kernel.motion.RunRoad;
 import org.crosshead.kernel.plan.Plan;
-import org.crosshead.kernel.traction.EngineState;
+import org.crosshead.kernel.track.SpeedLimits;
+import org.crosshead.kernel.track.Track;
 import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
 import org.crosshead.kernel.units.Units;
 import org.crosshead.working.TrainDraft;
+import org.jspecify.annotations.Nullable;
 
-/** Plans a train once as it is booked and once for a day that is not as planned. */
+/** Plans a train for a day that is not as planned, beside what its briefing forecasts. */
 final class WhatIfRuns {
 
     private static final double PER_CENT = 100;
     private static final double MINUTE_S = 60;
     private static final double APART_S = 1;
+    /** A stop so near to a call is made at it. */
+    private static final double NEAR_CALL_M = 50;
 
     private final TrainInputs inputs;
     private final TrainModel model;
     private final Places places;
 
+    /**
+     * @param inputs of the train with the engines of that day
+     * @param model of them
+     */
     WhatIfRuns(TrainInputs inputs, TrainModel model, Places places) {
         this.inputs = inputs;
         this.model = model;
         this.places = places;
     }
 
-    WhatIfAnswer answer(WhatIf asked) {
-        RunRequest planned = model.request().marked(places.marksM());
+    WhatIfAnswer answer(BriefingDocument document, WhatIf asked) {
+        PlannedSide planned = new PlannedSide(document, places);
+        RunRequest request = changed(model.request().marked(places.marksM()), asked);
+        HandledRun handled =
+                HandWork.of(request, HandledRun.of(request), inputs).run();
         return new WhatIfAnswer(
                 inputs.content().code(),
                 inputs.zone(),
-                side(planned, 0),
-                side(changed(planned, asked), MINUTE_S * asked.lateMinutes()));
+                planned.side(),
+                side(request, handled, MINUTE_S * asked.lateMinutes()),
+                Optional.ofNullable(handled.plan())
+                        .map(plan -> settings(plan, planned))
+                        .orElse(List.of()));
     }
 
     private static RunRequest changed(RunRequest request, WhatIf asked) {
         RunRoad road = request.road();
-        RunRequest otherRail = new RunRequest(
-                new RunRoad(road.track(), asked.rail(), road.poorRail(), road.reversalsM(), road.marksM()),
-                withPressure(request.train(), asked.pressurePercent() / PER_CENT),
-                later(request.calls(), MINUTE_S * asked.lateMinutes()),
+        RunRequest other = new RunRequest(
+                new RunRoad(
+                        slower(road.track(), asked.slow()),
+                        road.rail(),
+                        road.poorRail(),
+                        road.reversalsM(),
+                        road.marksM()),
+                request.train(),
+                stopping(later(request.calls(), MINUTE_S * asked.lateMinutes()), asked.stop()),
                 request.policy());
-        return asked.loadPercent() == PER_CENT ? otherRail : otherRail.withTrailing(asked.loadPercent() / PER_CENT);
+        return asked.loadPercent() == PER_CENT ? other : other.withTrailing(asked.loadPercent() / PER_CENT);
     }
 
-    private static MakeUp withPressure(MakeUp train, double share) {
-        List<EngineAtWork> engines = new ArrayList<>();
-        for (EngineAtWork engine : train.engines()) {
-            EngineState start = engine.start();
-            EngineState lower = new EngineState(
-                    share * start.pressurePa(), start.waterKg(), start.fireKg(), false, start.suppliesShare());
-            engines.add(new EngineAtWork(engine.engine(), lower, engine.supply(), engine.assistance()));
+    private static Track slower(Track track, WhatIf.@Nullable Slow slow) {
+        if (slow == null) {
+            return track;
         }
-        return new MakeUp(train.body(), train.trailing(), engines, train.service()).releasing(train.ejector());
+        List<SpeedLimits.Length> lengths = new ArrayList<>(track.limits().lengths());
+        lengths.add(new SpeedLimits.Length(slow.fromM(), slow.toM(), Units.mpsFromMph(slow.mph())));
+        return new Track(
+                track.gradients(),
+                track.curves(),
+                SpeedLimits.of(track.endM(), track.limits().greatestMps(), lengths));
     }
 
     /** Times count from the departure, so that a late start brings all that is booked nearer. */
@@ -94,11 +113,35 @@ final class WhatIfRuns {
                 : OptionalDouble.empty();
     }
 
-    private Side side(RunRequest request, double lateS) {
-        HandledRun handled =
-                HandWork.of(request, HandledRun.of(request), inputs).run();
+    /** Returns the calls with a stop that is not booked; one near a call is made there. */
+    private static List<Call> stopping(List<Call> calls, WhatIf.@Nullable Stop stop) {
+        if (stop == null) {
+            return calls;
+        }
+        double endM = calls.get(calls.size() - 1).positionM();
+        if (stop.pathM() <= calls.get(0).positionM() + NEAR_CALL_M || stop.pathM() >= endM - NEAR_CALL_M) {
+            throw new BriefingRefusedException("what-if-stop-place");
+        }
+        List<Call> stopping = new ArrayList<>();
+        boolean made = false;
+        for (Call call : calls) {
+            boolean near = Math.abs(call.positionM() - stop.pathM()) < NEAR_CALL_M;
+            if (!made && !near && call.positionM() > stop.pathM()) {
+                stopping.add(new Call(stop.pathM(), true, Call.Times.NONE, standing(stop, Call.Standing.NONE)));
+                made = true;
+            }
+            stopping.add(near ? new Call(call.positionM(), true, call.times(), standing(stop, call.standing())) : call);
+            made = made || near;
+        }
+        return stopping;
+    }
+
+    private static Call.Standing standing(WhatIf.Stop stop, Call.Standing booked) {
+        return new Call.Standing(Math.max(booked.leastS(), MINUTE_S * stop.minutes()), booked.takesWater());
+    }
+
+    private Side side(RunRequest request, HandledRun handled, double lateS) {
         RunOutcome outcome = handled.outcome();
-        Optional<Plan> plan = Optional.ofNullable(handled.plan());
         Run run = outcome.run();
         Boiler boiler = request.train().engines().get(0).engine().parameters().boiler();
         int pressure = run.lowestPressure(0);
@@ -107,35 +150,35 @@ final class WhatIfRuns {
                 * (run.waterKg(water) - boiler.waterLeastKg())
                 / (boiler.waterFullKg() - boiler.waterLeastKg());
         return new Side(
-                arrivals(run, lateS),
+                arrivals(request, run, lateS),
                 Units.lbFromKg(run.coalTotalKg(0)),
                 run.tankUsedKg(run.size() - 1, 0) / Units.kgFromGallons(1),
                 new Lowest(Units.psiFromPa(run.pressurePa(pressure)), places.at(run.positionM(pressure))),
                 new Lowest(glass, places.at(run.positionM(water))),
-                plan.isPresent(),
-                outcome instanceof RunOutcome.Arrives ? null : places.at(run.endM()),
-                (int) run.changes().stream()
-                        .filter(Change.HandlesSet.class::isInstance)
-                        .count(),
-                plan.map(this::settings).orElse(List.of()));
+                handled.plan() != null,
+                outcome instanceof RunOutcome.Arrives ? null : places.at(run.endM()));
     }
 
-    private List<Setting> settings(Plan plan) {
+    private List<Setting> settings(Plan plan, PlannedSide planned) {
         return plan.settings().stream()
                 .map(setting -> new Setting(
                         places.at(setting.fromM()),
                         setting.controls().regulator(),
-                        PER_CENT * setting.controls().cutoff()))
+                        PER_CENT * setting.controls().cutoff(),
+                        planned.has(
+                                setting.fromM(),
+                                setting.controls().regulator(),
+                                setting.controls().cutoff())))
                 .toList();
     }
 
-    private List<Arrival> arrivals(Run run, double lateS) {
+    private List<Arrival> arrivals(RunRequest request, Run run, double lateS) {
         List<Arrival> arrivals = new ArrayList<>();
         List<TrainDraft.Call> calls = inputs.content().calls();
         for (int i = 1; i < calls.size(); i++) {
-            int call = i;
+            double atM = model.request().calls().get(i).positionM();
             Instant forecast = run.callTimes().stream()
-                    .filter(time -> time.call() == call)
+                    .filter(time -> request.calls().get(time.call()).positionM() == atM)
                     .findFirst()
                     .map(CallTime::arrivalWholeS)
                     .map(seconds -> model.startsAt().plusSeconds(seconds + Math.round(lateS)))

@@ -1,18 +1,22 @@
 package org.crosshead.briefing.web;
 
+import java.util.List;
 import org.crosshead.briefing.BriefingRefusedException;
 import org.crosshead.briefing.Briefings;
 import org.crosshead.briefing.IssuedBriefing;
 import org.crosshead.briefing.WhatIf;
+import org.crosshead.briefing.document.Road;
 import org.crosshead.kernel.traction.RailState;
+import org.crosshead.stock.EngineRevision;
+import org.crosshead.stock.Engines;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestMapping;
-import org.springframework.web.bind.annotation.RequestParam;
 
 /** A day that is not as planned, asked of a briefing. Nothing is stored and the issue stays as it is. */
 @Controller
@@ -20,44 +24,35 @@ import org.springframework.web.bind.annotation.RequestParam;
 class WhatIfController {
 
     private final Briefings briefings;
+    private final Engines engines;
     private final MessageSource messages;
 
-    WhatIfController(Briefings briefings, MessageSource messages) {
+    WhatIfController(Briefings briefings, Engines engines, MessageSource messages) {
         this.briefings = briefings;
+        this.engines = engines;
         this.messages = messages;
     }
 
-    /** What was asked, as it was written; null where the form was not yet sent. */
-    record Form(String load, String rail, String late, String pressure) {}
-
     @GetMapping
-    String form(
-            @PathVariable long id,
-            @RequestParam(required = false) @Nullable String load,
-            @RequestParam(required = false) @Nullable String rail,
-            @RequestParam(required = false) @Nullable String late,
-            @RequestParam(required = false) @Nullable String pressure,
-            Model model) {
+    String form(@PathVariable long id, @ModelAttribute("given") WhatIfForm given, Model model) {
         IssuedBriefing briefing = briefings.show(id);
-        String railNow = briefing.document().heading().rail().name();
+        WhatIfForm form = given.filled(
+                briefing.document().heading().rail().name(),
+                briefing.document().heading().engines().get(0).number());
         model.addAttribute("briefing", briefing);
         model.addAttribute("document", briefing.document());
         model.addAttribute(
                 "words",
                 new BriefingWords(messages, briefing.document().heading().zone()));
         model.addAttribute("rails", RailState.values());
-        model.addAttribute("form", new Form(or(load, "100"), or(rail, railNow), or(late, "0"), or(pressure, "100")));
-        if (load != null && rail != null && late != null && pressure != null) {
+        model.addAttribute(
+                "engines", engines.all().stream().map(EngineRevision::content).toList());
+        model.addAttribute("things", things(briefing));
+        model.addAttribute("form", form);
+        if (given.sent()) {
             try {
-                model.addAttribute(
-                        "answer",
-                        briefings.whatIf(
-                                id,
-                                new WhatIf(
-                                        number(load, "load"),
-                                        state(rail),
-                                        number(late, "late"),
-                                        number(pressure, "pressure"))));
+                WhatIf asked = form.asked();
+                model.addAttribute("answer", briefings.whatIf(id, asked));
             } catch (BriefingRefusedException ex) {
                 model.addAttribute("refused", "briefing.refused." + ex.code());
             }
@@ -65,24 +60,25 @@ class WhatIfController {
         return "briefing/what-if";
     }
 
-    private static String or(@Nullable String given, String otherwise) {
-        return given == null ? otherwise : given;
+    /** A thing of the road by which a place is chosen. */
+    record Choice(String value, String name) {}
+
+    private static List<Choice> things(IssuedBriefing briefing) {
+        return briefing.document().road().things().stream()
+                .filter(thing -> !thing.name().isBlank())
+                .map(WhatIfController::choice)
+                .toList();
     }
 
-    private static double number(String given, String field) {
+    private static Choice choice(Road.Thing thing) {
+        return new Choice(String.valueOf(Math.round(thing.fromM())), thing.name());
+    }
+
+    static double number(@Nullable String given, String field) {
         try {
-            return Double.parseDouble(given.strip());
+            return Double.parseDouble(given == null ? "" : given.strip());
         } catch (NumberFormatException ex) {
             throw new BriefingRefusedException("what-if-" + field);
         }
-    }
-
-    private static RailState state(String given) {
-        for (RailState state : RailState.values()) {
-            if (state.name().equals(given)) {
-                return state;
-            }
-        }
-        throw new BriefingRefusedException("what-if-rail");
     }
 }

@@ -8,9 +8,11 @@ import org.crosshead.kernel.units.Check;
 public final class SpeedLimits {
 
     private final PiecewiseConstant limits;
+    private final double greatestMps;
     private final List<Length> lengths;
 
-    private SpeedLimits(PiecewiseConstant limits, List<Length> lengths) {
+    private SpeedLimits(PiecewiseConstant limits, double greatestMps, List<Length> lengths) {
+        this.greatestMps = greatestMps;
         this.limits = limits;
         this.lengths = lengths;
     }
@@ -46,11 +48,16 @@ public final class SpeedLimits {
         for (int i = 0; i < values.length; i++) {
             values[i] = least(lengths, (boundariesM[i] + boundariesM[i + 1]) / 2, greatestMps);
         }
-        return new SpeedLimits(new PiecewiseConstant(boundariesM, values), List.copyOf(lengths));
+        return new SpeedLimits(new PiecewiseConstant(boundariesM, values), greatestMps, List.copyOf(lengths));
     }
 
     public List<Length> lengths() {
         return lengths;
+    }
+
+    /** Returns the speed where no limit is laid down. */
+    public double greatestMps() {
+        return greatestMps;
     }
 
     public double limitAt(double positionM) {

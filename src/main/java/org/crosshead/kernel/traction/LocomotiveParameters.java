@@ -32,6 +32,22 @@ public record LocomotiveParameters(
         this(cylinders, valveGear, boiler, Fittings.USUAL, adhesiveMassKg, adhesiveMassKg, speedMaxMps);
     }
 
+    /** Returns the same engine with coal of so much times the heat, 0.4 to 1.3. */
+    public LocomotiveParameters burning(double heat) {
+        Check.within("heat", heat, 0.4, 1.3);
+        Boiler fired = new Boiler(
+                boiler.pressureMaxPa(),
+                boiler.grateM2(),
+                boiler.heatingSurfaceM2(),
+                boiler.superheaterM2(),
+                boiler.waterFullKg(),
+                boiler.waterLeastKg(),
+                heat * boiler.coalHeatJPerKg(),
+                boiler.injectorKgPerS());
+        return new LocomotiveParameters(
+                cylinders, valveGear, fired, fittings, adhesiveMassKg, adhesiveEmptyKg, speedMaxMps);
+    }
+
     /** Returns the same engine with another steady draught of steam, as from heating its train. */
     public LocomotiveParameters drawing(double steadyKgPerS) {
         return new LocomotiveParameters(
