@@ -11,10 +11,12 @@ import javax.sql.DataSource;
 import org.crosshead.briefing.HandPointDraft.HandSpot;
 import org.crosshead.briefing.HandPointDraft.Kind;
 import org.crosshead.briefing.document.BriefingDocument;
+import org.crosshead.briefing.document.FiremanPlan;
 import org.crosshead.briefing.document.HandRow;
 import org.crosshead.briefing.document.Heading;
 import org.crosshead.briefing.document.Inputs;
 import org.crosshead.briefing.document.Phrase;
+import org.crosshead.briefing.document.Place;
 import org.crosshead.briefing.document.Road;
 import org.crosshead.briefing.document.Since;
 import org.crosshead.briefing.document.Standing;
@@ -25,6 +27,7 @@ import org.crosshead.kernel.figure.Input;
 import org.crosshead.kernel.figure.Step;
 import org.crosshead.kernel.figure.StepKind;
 import org.crosshead.kernel.traction.RailState;
+import org.crosshead.route.MeasureUnit;
 import org.crosshead.route.TrainKind;
 import org.crosshead.working.TrainDraft;
 import org.flywaydb.core.Flyway;
@@ -149,7 +152,22 @@ abstract class BriefingStoreContract {
                                 List.of(2.0, 3.0),
                                 List.of(50.0, 51.0),
                                 List.of(60.0, 61.0))),
-                List.of(new HandRow(4, "note", Phrase.of("hand.note"), "Because", "I", "applied", null, null)));
+                List.of(new HandRow(4, "note", Phrase.of("hand.note"), "Because", "I", "applied", null, null)),
+                new FiremanPlan(
+                        List.of(10.0),
+                        List.of(new FiremanPlan.Stretch(1, 2)),
+                        List.of(),
+                        List.of(new FiremanPlan.Row(
+                                new Place(1, "R", 2, MeasureUnit.CHAINS, null, 0),
+                                "A",
+                                "B",
+                                Term.number(1, "lb"),
+                                Term.number(2, "gal"),
+                                "even",
+                                "open",
+                                Term.number(3, "psi"),
+                                null,
+                                List.of(Phrase.of("fireman.room"))))));
     }
 
     private static BriefingStore.Issue issue(int number) {

@@ -10,6 +10,7 @@ import org.crosshead.briefing.WhatIf;
 import org.crosshead.briefing.WhatIfAnswer;
 import org.crosshead.briefing.document.BrakingRow;
 import org.crosshead.briefing.document.BriefingDocument;
+import org.crosshead.briefing.document.FiremanPlan;
 import org.crosshead.briefing.document.HandRow;
 import org.crosshead.briefing.document.Place;
 import org.crosshead.briefing.document.Road;
@@ -130,6 +131,7 @@ public class BriefingBuilder {
         List<BrakingRow> braking = workings == null ? List.of() : new BrakingMaker(workings).rows();
         TimesMaker times = workings == null ? null : new TimesMaker(workings);
         Standing standing = workings == null ? null : new StandingMaker(workings).made();
+        FiremanPlan fireman = workings == null ? null : new FiremanMaker(workings).made();
         List<HandRow> byHand = workings == null ? List.of() : new HandRowMaker(workings).rows();
         return new BriefingDocument(
                 BriefingDocument.SCHEMA,
@@ -154,7 +156,8 @@ public class BriefingBuilder {
                 standing,
                 workings == null ? null : new BrakingMaker(workings).atDanger(),
                 sureness,
-                byHand);
+                byHand,
+                fireman);
     }
 
     private Map<String, MeasureUnit> units() {

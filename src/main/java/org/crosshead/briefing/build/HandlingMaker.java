@@ -441,7 +441,19 @@ final class HandlingMaker {
                 workings.speed(key + "speed", sample),
                 workings.book().fromBoiler(key + "pressure", pressure(sample), run, sample, 0),
                 workings.book().glass(key + "water", boiler, run, sample, 0),
-                run.timeS(sample) / 60);
+                run.timeS(sample) / 60,
+                ifNot(key, told, sample));
+    }
+
+    /** Returns what to do if it is not as planned, once the train has been started. */
+    private @Nullable Phrase ifNot(String key, Told told, int sample) {
+        Controls controls = told.controls();
+        boolean started = controls != null
+                && !told.action().equals("start")
+                && !told.action().equals("cocks-shut");
+        return started && controls != null
+                ? new Deviations(workings).told(key, controls, sample).orElse(null)
+                : null;
     }
 
     private FigureBook.Reading pressure(int sample) {

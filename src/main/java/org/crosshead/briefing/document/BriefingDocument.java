@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * A briefing as it is stored: all its inputs and figures, frozen when issued.
  *
  * @param schema version of this structure, now 4; 1 lacks {@code since}, 1 and 2 lack {@code standing} and {@code atDanger}, 1 to 3
- *     lack {@code sureness} and {@code byHand}
+ *     lack {@code sureness}, {@code byHand} and {@code fireman}
  * @param madeFrom records and their revisions
  * @param missing what keeps it from being complete; empty when complete
  * @param today the sentences that matter today, those that matter most first
@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param atDanger braking points for stop signals at danger, in running order; null where nothing could be computed
  * @param standing holding and starting again; null where nothing could be computed
  * @param byHand what an inspector changed in the plan; null in a document of an earlier schema
+ * @param fireman the fireman's work; null where nothing could be computed
  * @param sureness what comes of days that differ; null where the train does not arrive on the day as forecast
  */
 public record BriefingDocument(
@@ -48,7 +49,8 @@ public record BriefingDocument(
         @Nullable Standing standing,
         @Nullable List<BrakingRow> atDanger,
         @Nullable Sureness sureness,
-        @Nullable List<HandRow> byHand) {
+        @Nullable List<HandRow> byHand,
+        @Nullable FiremanPlan fireman) {
 
     public static final int SCHEMA = 4;
 
@@ -153,6 +155,7 @@ public record BriefingDocument(
                 standing,
                 atDanger,
                 sureness,
-                byHand);
+                byHand,
+                fireman);
     }
 }

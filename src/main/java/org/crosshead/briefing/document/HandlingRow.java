@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param pressure boiler pressure expected there
  * @param water share of the glass expected there, as per cent
  * @param minuteOfRun minutes after the start
+ * @param ifNot what to do if she runs slower, or the boiler stands lower, than is planned; null where nothing is told
  */
 public record HandlingRow(
         int number,
@@ -27,4 +28,5 @@ public record HandlingRow(
         Term speed,
         Term pressure,
         Term water,
-        double minuteOfRun) {}
+        double minuteOfRun,
+        @Nullable Phrase ifNot) {}

@@ -203,7 +203,7 @@ public final class BriefingWords {
     /** Returns the anchor of the row or block in which a figure is shown. */
     public String shownAt(String key) {
         String first = key.split("\\.", 2)[0];
-        if (first.matches("[hbtwg]\\d+")) {
+        if (first.matches("[hbtwgf]\\d+")) {
             return first;
         }
         if (first.matches("s\\d+")) {

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.crosshead.briefing.document.BriefingDocument;
+import org.crosshead.briefing.document.FiremanPlan;
 import org.crosshead.briefing.document.HandlingRow;
 import org.crosshead.briefing.document.Road;
 import org.crosshead.briefing.document.Sureness;
@@ -35,7 +36,7 @@ final class StripFigures {
     }
 
     static StripModel of(Road road, RoadWords words) {
-        return new StripFigures(road, words).model(List.of(), Map.of(), StripModel.Bands.NONE);
+        return new StripFigures(road, words).model(List.of(), Map.of(), StripModel.Bands.NONE, null);
     }
 
     static StripModel of(BriefingDocument document, RoadWords words) {
@@ -47,7 +48,8 @@ final class StripFigures {
                 times.putIfAbsent(row.name(), CLOCK.format(booked.atZone(zone)));
             }
         }
-        return new StripFigures(document.road(), words).model(document.handling(), times, bands(document.sureness()));
+        return new StripFigures(document.road(), words)
+                .model(document.handling(), times, bands(document.sureness()), document.fireman());
     }
 
     /** Says whether a unit of speed, as stored with a limit, is miles an hour. */
@@ -72,7 +74,11 @@ final class StripFigures {
         return mph ? Units.mphFromMps(speedMps) : Units.kmhFromMps(speedMps);
     }
 
-    private StripModel model(List<HandlingRow> handling, Map<String, String> times, StripModel.Bands bands) {
+    private StripModel model(
+            List<HandlingRow> handling,
+            Map<String, String> times,
+            StripModel.Bands bands,
+            @Nullable FiremanPlan fireman) {
         ControlStretches controls = new ControlStretches(road.forecast(), words);
         return new StripModel(
                 road.lengthM(),
@@ -87,7 +93,7 @@ final class StripFigures {
                 road.standing().stream().map(this::standing).toList(),
                 controls.settings(),
                 controls.braking(),
-                FiremanWork.of(handling, road.lengthM()),
+                FiremanWork.of(fireman),
                 handling.stream().map(this::point).toList(),
                 run(bands),
                 captions());

@@ -39,7 +39,9 @@ public final class Run {
     static final int BLOWING = 7;
     static final int AUXILIARY = 8;
     static final int SUPPLIES = 9;
-    static final int ENGINE_COLUMNS = 10;
+    static final int BLOWER = 10;
+    static final int DAMPERS = 11;
+    static final int ENGINE_COLUMNS = 12;
 
     private static final List<LimitedBy> LIMITS = List.of(LimitedBy.values());
 
@@ -171,6 +173,16 @@ public final class Run {
 
     public double steamKgPerS(int sample, int engine) {
         return engineColumn(sample, engine, STEAM);
+    }
+
+    /** How far the blower is open, 0 to 1. */
+    public double blower(int sample, int engine) {
+        return engineColumn(sample, engine, BLOWER);
+    }
+
+    /** How far the dampers are open, 0 to 1. */
+    public double dampers(int sample, int engine) {
+        return engineColumn(sample, engine, DAMPERS);
     }
 
     /** Steam that brake, blower and the like take. */

@@ -84,6 +84,8 @@ final class RunRecorder {
             rows[engine + Run.BLOWING] = state.boilers[i].blowing() ? 1 : 0;
             rows[engine + Run.SUPPLIES] = state.boilers[i].suppliesShare();
             rows[engine + Run.AUXILIARY] = state.auxiliaryKgPerS[i];
+            rows[engine + Run.BLOWER] = state.blower[i];
+            rows[engine + Run.DAMPERS] = state.dampers[i];
         }
     }
 

@@ -300,6 +300,8 @@ final class StepMaker {
             firing[i] = state.tankWaterKg[i] > 0
                     ? stoking.firing()
                     : stoking.firing().fed(0);
+            state.blower[i] = firing[i].blower();
+            state.dampers[i] = firing[i].dampers();
             state.auxiliaryKgPerS[i] = engines.get(i).engine().auxiliaryKgPerS(firing[i].blower());
         }
     }

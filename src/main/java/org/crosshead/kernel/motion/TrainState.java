@@ -31,6 +31,8 @@ final class TrainState {
     final double[] coalBurntKg;
     final double[] steamKgPerS;
     final double[] auxiliaryKgPerS;
+    final double[] blower;
+    final double[] dampers;
     final Stoking.Task[] tasks;
     final double[] taskFromS;
 
@@ -44,6 +46,8 @@ final class TrainState {
         coalBurntKg = new double[count];
         steamKgPerS = new double[count];
         auxiliaryKgPerS = new double[count];
+        blower = new double[count];
+        dampers = new double[count];
         tasks = new Stoking.Task[count];
         taskFromS = new double[count];
         Arrays.fill(tasks, Stoking.Task.QUIET);
@@ -72,6 +76,8 @@ final class TrainState {
         coalBurntKg = other.coalBurntKg.clone();
         steamKgPerS = other.steamKgPerS.clone();
         auxiliaryKgPerS = other.auxiliaryKgPerS.clone();
+        blower = other.blower.clone();
+        dampers = other.dampers.clone();
         tasks = other.tasks.clone();
         taskFromS = other.taskFromS.clone();
     }

@@ -20,13 +20,19 @@ public final class PlanDriver implements Driver {
     private static final double STALLING_MPS = 2;
     private static final double RECOVERED_MPS = 3;
     private static final double SLOW_MPS = 3;
-    private static final double BEHIND = 0.85;
+    /** Below this share of the speed planned a notch more is given. */
+    public static final double BEHIND = 0.85;
+
     private static final double STILL_BEHIND = 0.93;
     private static final double FAR_BEHIND = 0.7;
-    private static final double NOTCH = 0.05;
-    private static final double LOW_SHARE = 0.8;
+    /** A notch of cutoff. */
+    public static final double NOTCH = 0.05;
+    /** Below this share of its pressure a boiler is spared. */
+    public static final double LOW_SHARE = 0.8;
+
     private static final double RECOVERED_SHARE = 0.86;
-    private static final double LONGEST = 0.5;
+    /** No correction goes beyond this cutoff. */
+    public static final double LONGEST = 0.5;
     /** With the first valve, where a train would not run as far as planned without steam: a rule of this project. */
     private static final double DRIFTING_CUTOFF = 0.25;
 

@@ -114,6 +114,7 @@ final class RoadFixtures {
                 none,
                 none,
                 none,
-                miles * 2);
+                miles * 2,
+                null);
     }
 }

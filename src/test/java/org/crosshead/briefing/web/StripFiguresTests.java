@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.crosshead.briefing.document.FiremanPlan;
 import org.crosshead.diagram.StripModel;
 import org.crosshead.diagram.StripModel.Fill;
 import org.crosshead.diagram.StripModel.MarkKind;
@@ -69,10 +70,18 @@ class StripFiguresTests {
     }
 
     @Test
-    void injectorRunsFromItsPointToTheOneThatShutsIt() {
-        List<StripModel.Work> work = FiremanWork.of(RoadFixtures.handling(), RoadFixtures.metres(8));
-        assertThat(work).extracting(StripModel.Work::kind).containsExactly(WorkKind.FIRE, WorkKind.INJECTOR);
-        assertThat(work.get(1).fromM()).isEqualTo(RoadFixtures.metres(2));
-        assertThat(work.get(1).toM()).isEqualTo(RoadFixtures.metres(4));
+    void firemansWorkStandsWhereHisPlanHasIt() {
+        FiremanPlan plan = new FiremanPlan(
+                List.of(500.0, 900.0),
+                List.of(new FiremanPlan.Stretch(1_000, 2_000)),
+                List.of(new FiremanPlan.Stretch(3_000, 3_500)),
+                List.of());
+        List<StripModel.Work> work = FiremanWork.of(plan);
+        assertThat(work)
+                .extracting(StripModel.Work::kind)
+                .containsExactly(WorkKind.FIRE, WorkKind.FIRE, WorkKind.INJECTOR, WorkKind.BLOWER);
+        assertThat(work.get(1).fromM()).isEqualTo(900).isEqualTo(work.get(1).toM());
+        assertThat(work.get(2).toM()).isEqualTo(2_000);
+        assertThat(FiremanWork.of(null)).isEmpty();
     }
 }
