@@ -30,12 +30,14 @@ import java.util.stream.Stream;
 import org.crosshead.briefing.document.BrakingCurve;
 import org.crosshead.briefing.document.BrakingRow;
 import org.crosshead.briefing.document.BriefingDocument;
+import org.crosshead.briefing.document.FiremanPlan;
 import org.crosshead.briefing.document.HandlingRow;
 import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Place;
 import org.crosshead.briefing.document.Since;
 import org.crosshead.briefing.document.Standing;
 import org.crosshead.briefing.document.StandingRow;
+import org.crosshead.briefing.document.Sureness;
 import org.crosshead.kernel.figure.Figure;
 import org.crosshead.kernel.figure.Recompute;
 import org.crosshead.kernel.figure.Step;
@@ -375,13 +377,61 @@ class DemonstrationBriefingsTests {
                 .andReturn()
                 .getResponse()
                 .getContentAsString();
-        assertThat(page).contains("Start: cylinder cocks open", "Shut off steam", "Brake");
+        assertThat(page).contains("Start: cocks open, 75", "Shut off steam", "Brake: 20");
         BriefingDocument document = document(id);
         int lines = page.split("<tr class=", -1).length - 1;
         assertThat(lines)
                 .isBetween(
                         document.braking().size(),
                         document.handling().size() + document.braking().size());
+    }
+
+    @Test
+    void howSureIsToldWhereTheTrainArrivesAndNowhereElse() {
+        BriefingDocument express = document(prepared(named("1X01").id()));
+        Sureness sure = Objects.requireNonNull(express.sureness());
+        assertThat(sure.runs()).isEqualTo(200);
+        assertThat(sure.sentences()).extracting(Phrase::kind).contains("sure.pressure", "sure.water", "sure.coal");
+        assertThat(sure.arrivals()).hasSize(express.times().size() - 1).allSatisfy(arrival -> {
+            assertThat(arrival.early()).isBeforeOrEqualTo(arrival.middle());
+            assertThat(arrival.middle()).isBeforeOrEqualTo(arrival.late());
+            assertThat(arrival.lateRuns()).isBetween(0, 200);
+        });
+        Sureness.Along along = sure.along();
+        for (int i = 0; i < along.positionM().size(); i++) {
+            assertThat(along.pressureLowPsi().get(i))
+                    .isLessThanOrEqualTo(along.pressureHighPsi().get(i));
+            assertThat(along.glassLowPercent().get(i))
+                    .isLessThanOrEqualTo(along.glassHighPercent().get(i));
+        }
+        assertThat(document(prepared(named("8S60").id())).sureness()).isNull();
+    }
+
+    @Test
+    void firemansWorkAddsUpToWhatTheEngineUses() {
+        BriefingDocument express = document(prepared(named("1X01").id()));
+        FiremanPlan fireman = Objects.requireNonNull(express.fireman());
+        assertThat(fireman.rows()).hasSize(express.times().size() - 1);
+        double onTheRoadLb = fireman.rows().stream()
+                .mapToDouble(row -> Objects.requireNonNull(row.coal().value()))
+                .sum();
+        double usedCwt = express.supplies().stream()
+                .mapToDouble(row -> Objects.requireNonNull(row.coalUsed().value()))
+                .sum();
+        assertThat(onTheRoadLb).isBetween(0.9 * 112 * usedCwt, 112 * usedCwt);
+        assertThat(fireman.rounds()).hasSize((int) Math.floor(112 * usedCwt / 100));
+        assertThat(fireman.feeds())
+                .isNotEmpty()
+                .allSatisfy(feed -> assertThat(feed.toM()).isGreaterThan(feed.fromM()));
+    }
+
+    @Test
+    void everySettingUnderSteamSaysWhatToDoIfItIsNotAsPlanned() {
+        BriefingDocument express = document(prepared(named("1X01").id()));
+        assertThat(express.handling())
+                .filteredOn(row -> Set.of("notch-up", "let-out", "open-up").contains(row.action()))
+                .isNotEmpty()
+                .allSatisfy(row -> assertThat(row.ifNot()).isNotNull());
     }
 
     @Test

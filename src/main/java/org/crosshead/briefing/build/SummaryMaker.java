@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.crosshead.briefing.document.KeyFigure;
 import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Road;
@@ -13,6 +14,8 @@ import org.crosshead.kernel.figure.Figure;
 import org.crosshead.kernel.figure.Input;
 import org.crosshead.kernel.figure.Step;
 import org.crosshead.kernel.figure.StepKind;
+import org.crosshead.kernel.motion.Call;
+import org.crosshead.kernel.motion.CallTime;
 import org.crosshead.kernel.motion.Run;
 import org.crosshead.kernel.motion.RunOutcome;
 import org.crosshead.kernel.track.GradientProfile;
@@ -20,6 +23,7 @@ import org.crosshead.kernel.traction.LimitedBy;
 import org.crosshead.kernel.units.Units;
 import org.crosshead.route.PathLimit;
 import org.crosshead.stock.FormationFigures;
+import org.crosshead.working.TrainDraft;
 import org.jspecify.annotations.Nullable;
 
 /** Makes what stands first: the sentences that matter most today, and four figures. */
@@ -31,6 +35,10 @@ final class SummaryMaker {
 
     private static final double BANK = 1.0 / 200;
     private static final double PERCENT = 100;
+    private static final double MINUTE_S = 60;
+    /** A section that lacks less is put down to the minutes of the timetable. */
+    private static final double SHORT_S = 60;
+
     /** From this share of the runs on it is told first that the train may not get up. */
     private static final double OFTEN = 0.05;
 
@@ -58,6 +66,10 @@ final class SummaryMaker {
         } else {
             today.add(hardest());
             mayStand().ifPresent(today::add);
+            shortTime().ifPresent(today::add);
+            if (workings.plan() == null) {
+                today.add(Phrase.of("today.no-plan"));
+            }
         }
         today.add(standing());
         today.addAll(new BrakeSentences(workings).found());
@@ -89,6 +101,39 @@ final class SummaryMaker {
                         .filter(sentence -> isOften(sentence.terms().get(0).value()))
                         .map(sentence -> new Phrase("today.may-stand", sentence.terms()))
                         .findFirst();
+    }
+
+    /** Says between which calls the booked time is too short for the train, where it is; the one that lacks most. */
+    private Optional<Phrase> shortTime() {
+        List<TrainDraft.Call> calls = workings.inputs().content().calls();
+        List<Call> timed = workings.model().request().calls();
+        double worstS = SHORT_S;
+        int worst = -1;
+        int worstFrom = 0;
+        int from = 0;
+        double lateBeforeS = 0;
+        for (CallTime time : workings.run().callTimes()) {
+            OptionalDouble booked = timed.get(time.call()).times().arrivalS();
+            if (time.call() == 0 || booked.isEmpty()) {
+                continue;
+            }
+            double lateS = time.arrivalS() - booked.getAsDouble();
+            if (lateS - Math.max(0, lateBeforeS) > worstS) {
+                worstS = lateS - Math.max(0, lateBeforeS);
+                worst = time.call();
+                worstFrom = from;
+            }
+            from = time.call();
+            lateBeforeS = lateS;
+        }
+        if (worst < 0) {
+            return Optional.empty();
+        }
+        return Optional.of(Phrase.of(
+                "today.short-time",
+                Term.text(calls.get(worstFrom).place()),
+                Term.text(calls.get(worst).place()),
+                workings.book().given("today.short-time", worstS / MINUTE_S, "min", "run:time")));
     }
 
     private boolean isOften(@Nullable Double runs) {

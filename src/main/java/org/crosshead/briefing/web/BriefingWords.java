@@ -157,6 +157,15 @@ public final class BriefingWords {
 
     /** Returns how a place lies to its landmark; empty where there is none. */
     public String landmark(Place place) {
+        return landmark(place, "place.chains");
+    }
+
+    /** Returns the same with chains as they are written on posts. */
+    String landmarkShort(Place place) {
+        return landmark(place, "place.chains-short");
+    }
+
+    private String landmark(Place place, String chainsCode) {
         String landmark = place.landmark();
         if (landmark == null) {
             return "";
@@ -165,11 +174,11 @@ public final class BriefingWords {
             return messages.getMessage("place.at", new Object[] {landmark}, LOCALE);
         }
         String code = place.pastLandmark() > 0 ? "place.past" : "place.before";
-        return messages.getMessage(
-                code, new Object[] {length(Math.abs(place.pastLandmark()), place), landmark}, LOCALE);
+        String away = length(Math.abs(place.pastLandmark()), place, chainsCode);
+        return messages.getMessage(code, new Object[] {away, landmark}, LOCALE);
     }
 
-    private String length(double measure, Place place) {
+    private String length(double measure, Place place, String chainsCode) {
         if (place.measureUnit() == MeasureUnit.KILOMETRES) {
             return decimal(Math.round(measure * 1_000 / 10) * 10.0, 0) + "\u00a0m";
         }
@@ -177,8 +186,8 @@ public final class BriefingWords {
         if (measure * CHAIN_M < CHAIN_M) {
             return decimal(Math.rint(measure * 22 / 5) * 5, 0) + "\u00a0yd";
         }
-        return messages.getMessage(
-                chains == 1 ? "place.chain" : "place.chains", new Object[] {decimal(chains, 0)}, LOCALE);
+        boolean one = chains == 1 && chainsCode.equals("place.chains");
+        return messages.getMessage(one ? "place.chain" : chainsCode, new Object[] {decimal(chains, 0)}, LOCALE);
     }
 
     /** Returns a moment by the railway's clock; a dash for none. */

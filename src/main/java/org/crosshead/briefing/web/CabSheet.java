@@ -7,6 +7,7 @@ import org.crosshead.briefing.document.BrakingRow;
 import org.crosshead.briefing.document.BriefingDocument;
 import org.crosshead.briefing.document.HandlingRow;
 import org.crosshead.briefing.document.Place;
+import org.crosshead.kernel.traction.Controls;
 
 /**
  * The whole run for the cab: place, what to do, one figure. Notching up while starting away stands in the line of the start, by speed;
@@ -51,21 +52,52 @@ final class CabSheet {
             boolean notches = row.action().equals("cocks-shut") || row.action().equals("notch-up");
             if (row.action().equals("start")) {
                 startedM = atM;
-                lines.add(line("driver", row.place(), words.text(row.words()), ""));
+                lines.add(line("driver", row.place(), told(row), ""));
             } else if (notches && atM - startedM < STARTING_M) {
                 addToStart(row);
             } else {
                 String kind = row.forFireman() ? "fireman" : row.action().startsWith("brake-") ? "brake" : "driver";
                 lines.add(line(
-                        kind,
-                        row.place(),
-                        words.text(row.words()),
-                        words.piece(row.speed()).text()));
+                        kind, row.place(), told(row), words.piece(row.speed()).text()));
             }
         }
         document.braking().stream().filter(point -> !isTold(point)).forEach(this::add);
         lines.sort((a, b) -> Double.compare(a.atM(), b.atM()));
         return lines;
+    }
+
+    /** Returns what to do in as few words as the cab needs; what has none of its own in those of the table. */
+    private String told(HandlingRow row) {
+        String code = "briefing.cab.do." + row.action();
+        Double cutoff = row.cutoff();
+        Double regulator = row.regulator();
+        if (row.action().startsWith("brake-")) {
+            boolean shuts = regulator != null;
+            return words.say(shuts ? code + "-shut" : code, target(row));
+        }
+        if (row.action().equals("hold-speed")) {
+            return words.say(code, words.piece(row.words().terms().get(0)).text());
+        }
+        String said = cutoff != null && regulator != null && regulator > 0
+                ? words.say(code, words.number(100 * cutoff, "%"), words.say(regulator(regulator)))
+                : words.say(code);
+        return said.equals(code) ? words.text(row.words()) : said;
+    }
+
+    private static String regulator(double regulator) {
+        return regulator >= 1
+                ? "briefing.cab.wide"
+                : regulator > Controls.FIRST_VALVE ? "briefing.cab.eased" : "briefing.cab.first-valve";
+    }
+
+    /** Returns the speed that a limit is braked to, where it is known. */
+    private String target(HandlingRow row) {
+        return document.braking().stream()
+                .filter(point ->
+                        Math.abs(row.place().positionM() - point.brakeAt().positionM()) < NEAR_M)
+                .map(point -> words.piece(point.targetSpeed()).text())
+                .findFirst()
+                .orElse("");
     }
 
     private void addToStart(HandlingRow row) {
@@ -99,15 +131,11 @@ final class CabSheet {
 
     private void add(BrakingRow point) {
         String action = words.say("briefing.cab.brake-for", words.text(point.targetWords()));
-        lines.add(line(
-                "brake",
-                point.brakeAt(),
-                action,
-                words.piece(point.targetSpeed()).text()));
+        lines.add(line("brake", point.brakeAt(), action, ""));
     }
 
     private Line line(String kind, Place place, String action, String figure) {
-        String landmark = words.landmark(place);
+        String landmark = words.landmarkShort(place);
         return new Line(
                 kind,
                 landmark.isEmpty() ? words.measure(place) : landmark,
