@@ -184,6 +184,19 @@ class BriefingInBrowserIntegrationTests {
     }
 
     @Test
+    void inspectorMovesAPointOfThePlanAndTheBriefingSaysSo() {
+        String briefing = prepareFirstTrain();
+        open(briefing + "/by-hand");
+        Select to = new Select(chrome.findElement(By.id("to")));
+        to.selectByIndex(5);
+        chrome.findElement(By.id("reason-plan")).sendKeys("Better seen from the cab");
+        press("form:has(#reason-plan) button");
+        String page = chrome.findElement(By.tagName("main")).getText();
+        assertThat(page).containsAnyOf("It is kept", "It does not count");
+        assertThat(page).doesNotContain("??");
+    }
+
+    @Test
     void newcomerMakesATrainFromTheReadyFilledForm() {
         logIn("inspector");
         open("/trains/new");
@@ -197,9 +210,19 @@ class BriefingInBrowserIntegrationTests {
 
     @Test
     void everydayPagesPassTheAccessibilityRules() {
-        logIn("inspector");
-        for (String path :
-                List.of("/", "/trains", "/trains/1", "/trains/new", "/routes/MAIN", "/classes", "/formations")) {
+        String briefing = prepareFirstTrain();
+        for (String path : List.of(
+                "/",
+                "/trains",
+                "/trains/1",
+                "/trains/new",
+                "/routes/MAIN",
+                "/classes",
+                "/formations",
+                briefing + "/cab",
+                briefing + "/by-hand",
+                briefing + "/what-if",
+                briefing + "/what-if?load=120&rail=WET&late=5&pressure=90&coal=90")) {
             open(path);
             List<Rule> violations = new AxeBuilder()
                     .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa"))

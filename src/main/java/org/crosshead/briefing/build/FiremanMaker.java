@@ -102,28 +102,14 @@ final class FiremanMaker {
         List<FiremanPlan.Row> rows = new ArrayList<>();
         List<CallTime> times = run.callTimes();
         for (int i = 0; i + 1 < times.size(); i++) {
-            rows.add(row(i + 1, sampleAt(times.get(i).departureS()), times.get(i), times.get(i + 1)));
+            rows.add(row(i + 1, run.sampleAtTime(times.get(i).departureS()), times.get(i), times.get(i + 1)));
         }
         return rows;
     }
 
-    private int sampleAt(double timeS) {
-        int low = 0;
-        int high = run.size() - 1;
-        while (low < high) {
-            int middle = (low + high + 1) >>> 1;
-            if (run.timeS(middle) <= timeS + 1e-6) {
-                low = middle;
-            } else {
-                high = middle - 1;
-            }
-        }
-        return low;
-    }
-
     private FiremanPlan.Row row(int number, int from, CallTime begins, CallTime ends) {
         String key = "f" + number + ".";
-        int to = sampleAt(ends.arrivalS());
+        int to = run.sampleAtTime(ends.arrivalS());
         int seen = Math.max(from, to - 1);
         List<TrainDraft.Call> calls = workings.inputs().content().calls();
         double fireKg = run.state(from, 0).fireKg() / engine().furnace().fullKg();

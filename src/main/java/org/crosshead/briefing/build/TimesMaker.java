@@ -103,8 +103,8 @@ final class TimesMaker {
                 if (!shown || time.isEmpty() || !isThere(engine, atM)) {
                     continue;
                 }
-                int before = sampleAt(time.get().arrivalS());
-                int after = sampleAt(time.get().departureS());
+                int before = run.sampleAtTime(time.get().arrivalS());
+                int after = run.sampleAtTime(time.get().departureS());
                 double usedKg = run.tankUsedKg(before, engine);
                 double burntKg = run.coalBurntKg(before, engine);
                 rows.add(supply(
@@ -127,20 +127,6 @@ final class TimesMaker {
 
     /** A call at which supplies are told, for one engine. */
     private record Spot(int call, int engine, int before, int after) {}
-
-    private int sampleAt(double timeS) {
-        int low = 0;
-        int high = run.size() - 1;
-        while (low < high) {
-            int middle = (low + high + 1) >>> 1;
-            if (run.timeS(middle) <= timeS + 1e-6) {
-                low = middle;
-            } else {
-                high = middle - 1;
-            }
-        }
-        return low;
-    }
 
     private SupplyRow supply(Spot spot, TrainDraft.Call call, double usedKg, double burntKg) {
         String key = "s" + (spot.engine() + 1) + "." + (spot.call() + 1) + ".";

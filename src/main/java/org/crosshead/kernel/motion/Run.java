@@ -43,6 +43,7 @@ public final class Run {
     static final int DAMPERS = 11;
     static final int ENGINE_COLUMNS = 12;
 
+    private static final double SAME_TIME_S = 1e-6;
     private static final List<LimitedBy> LIMITS = List.of(LimitedBy.values());
 
     private final int engineCount;
@@ -259,6 +260,21 @@ public final class Run {
         while (low < high) {
             int middle = (low + high + 1) >>> 1;
             if (positionM(middle) <= positionM) {
+                low = middle;
+            } else {
+                high = middle - 1;
+            }
+        }
+        return low;
+    }
+
+    /** Returns the last sample at or before a time; the first before them all. */
+    public int sampleAtTime(double timeS) {
+        int low = 0;
+        int high = size - 1;
+        while (low < high) {
+            int middle = (low + high + 1) >>> 1;
+            if (timeS(middle) <= timeS + SAME_TIME_S) {
                 low = middle;
             } else {
                 high = middle - 1;
