@@ -45,7 +45,19 @@
         fill("next-restriction", firstRow(reductions, fromM, "target"), ["td:first-child"]);
     }
 
+    // A figure leads to its workings, which are folded away: they are opened for it.
+    function unfold() {
+        const target = document.getElementById(decodeURIComponent(location.hash.slice(1)));
+        const folded = target ? target.closest("details:not([open])") : null;
+        if (folded) {
+            folded.open = true;
+            target.scrollIntoView();
+        }
+    }
+
     if (page) {
+        window.addEventListener("hashchange", unfold);
+        unfold();
         const select = document.getElementById("from");
         if (select) {
             select.addEventListener("change", () => showFrom(Number(select.value)));
