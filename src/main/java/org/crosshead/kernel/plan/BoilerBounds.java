@@ -13,7 +13,9 @@ import org.crosshead.kernel.units.Check;
 final class BoilerBounds {
 
     private static final double FULL_GLASS = 0.9;
-    private static final double LOW_GLASS = 0.35;
+    /** A plan keeps the water no lower than this share of the glass: a rule of this project. */
+    static final double LOW_GLASS = 0.35;
+
     private static final double WORKING_PRESSURE = 0.96;
 
     private final double fullKg;

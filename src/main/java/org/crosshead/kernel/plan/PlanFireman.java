@@ -22,7 +22,6 @@ public final class PlanFireman implements Fireman {
     private static final double FEED_GAIN = 12;
     private static final double FEED_MOST = 1.3;
     private static final double FULL_GLASS = 0.92;
-    private static final double LOW_GLASS = 0.25;
     private static final double LOW_WATER_FEED = 5;
     private static final double LEAST_SHARE = 0.03;
     private static final double ROOM_PER_GLASS = 8;
@@ -103,7 +102,8 @@ public final class PlanFireman implements Fireman {
             wanted = Math.max(wanted, steam + FEED_MOST * most * (share - BLOWING_SHARE) / (1 - BLOWING_SHARE));
         }
         double room = steam + ROOM_PER_GLASS * Math.max(0, FULL_GLASS - glass) * most;
-        double least = glass < LOW_GLASS ? steam + LOW_WATER_FEED * (LOW_GLASS - glass) * most : 0;
+        double least =
+                glass < BoilerBounds.LOW_GLASS ? steam + LOW_WATER_FEED * (BoilerBounds.LOW_GLASS - glass) * most : 0;
         return Math.min(FEED_MOST * most, Math.max(least, Math.min(wanted, room)));
     }
 
