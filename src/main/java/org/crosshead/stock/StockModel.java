@@ -166,7 +166,8 @@ public final class StockModel {
                 si.of(ClassFigure.BOILER_WATER_FULL),
                 si.of(ClassFigure.BOILER_WATER_LEAST),
                 si.of(ClassFigure.COAL_CALORIFIC_VALUE),
-                si.ifKnown(ClassFigure.INJECTOR_DELIVERY));
+                si.ifKnown(ClassFigure.INJECTOR_DELIVERY),
+                si.ifKnown(ClassFigure.BOILER_PRESSURE_LEAST));
         Fittings fittings = new Fittings(
                 Fittings.TANK_C + si.ifKnown(ClassFigure.FEED_HEATING).orElse(0),
                 si.ifKnown(ClassFigure.LEAKAGE).orElse(0));

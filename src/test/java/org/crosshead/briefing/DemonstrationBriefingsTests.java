@@ -611,6 +611,28 @@ class DemonstrationBriefingsTests {
         });
     }
 
+    /** With hardly any pressure to spare the heavy express falls below it on the bank whoever is at the handles. */
+    @Test
+    void boilerBelowTheLeastOfItsClassIsToldAsADanger() {
+        LocomotiveClassDraft before = classes.current("E4").orElseThrow().content();
+        List<SourcedFigure> stricter = before.figures().stream()
+                .map(figure -> figure.key().equals(ClassFigure.BOILER_PRESSURE_LEAST.key())
+                        ? new SourcedFigure(figure.key(), 202.0, "psi", figure.origin(), figure.note(), true)
+                        : figure)
+                .toList();
+        ServiceJob.run(INSPECTOR, () -> {
+            classes.enter(with(before, stricter), "stricter for a test");
+            BriefingDocument document =
+                    briefings.show(briefings.prepare(named("1X01").id())).document();
+            classes.enter(before, "as before");
+            boolean falls = document.road().forecast().pressurePsi().stream().anyMatch(psi -> psi < 202);
+            assertThat(document.dangers().stream()
+                            .anyMatch(danger -> danger.kind().equals("today.low-pressure")))
+                    .isEqualTo(falls);
+            assertThat(falls).isTrue();
+        });
+    }
+
     private static final Set<String> BRAKES =
             Set.of(ClassFigure.ENGINE_BRAKE_FORCE.key(), ClassFigure.TENDER_BRAKE_FORCE.key());
 

@@ -14,6 +14,7 @@ import org.crosshead.kernel.plan.HandChange;
 import org.crosshead.kernel.plan.HandedPlan;
 import org.crosshead.kernel.plan.Plan;
 import org.crosshead.kernel.traction.Controls;
+import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -46,7 +47,7 @@ record HandWork(HandledRun run, List<Worked> worked) {
 
     private static final class Maker {
 
-        /** No change by hand may take the boiler lower than this share of its pressure: a rule of this project. */
+        /** Where the class lays down none, no change by hand may take the boiler lower than this share: a rule of this project. */
         private static final double PRESSURE_LEAST = 0.7;
 
         private final RunRequest request;
@@ -86,14 +87,9 @@ record HandWork(HandledRun run, List<Worked> worked) {
         }
 
         private void change(HandPoint point, Plan plan, HandChange change, double toldM) {
-            double leastPa = PRESSURE_LEAST
-                    * request.train()
-                            .engines()
-                            .get(0)
-                            .engine()
-                            .parameters()
-                            .boiler()
-                            .pressureMaxPa();
+            Boiler boiler =
+                    request.train().engines().get(0).engine().parameters().boiler();
+            double leastPa = boiler.pressureLeastPa().orElse(PRESSURE_LEAST * boiler.pressureMaxPa());
             HandedPlan handed = HandedPlan.of(request, plan, List.of(change), leastPa);
             HandedPlan.Done done = handed.done().get(0);
             String fate = done.fate().name().toLowerCase(Locale.ROOT).replace('_', '-');

@@ -66,6 +66,27 @@ final class Warnings {
         if (run.waterKg(lowest, index) < boiler.waterLeastKg()) {
             found.add(Phrase.of("today.low-water", Term.text(number), workings.place(run.positionM(lowest))));
         }
+        int lowestPressure = run.lowestPressure(index);
+        double pressurePa = run.pressurePa(lowestPressure, index);
+        boiler.pressureLeastPa().ifPresent(leastPa -> {
+            if (pressurePa < leastPa) {
+                String key = "today.low-pressure" + index;
+                found.add(Phrase.of(
+                        "today.low-pressure",
+                        Term.text(number),
+                        workings.book()
+                                .fromBoiler(
+                                        key,
+                                        new FigureBook.Reading(
+                                                "run.pressure", pressurePa, "Pa", Units.paFromPsi(1), "psi"),
+                                        run,
+                                        lowestPressure,
+                                        index),
+                        workings.place(run.positionM(lowestPressure)),
+                        workings.book()
+                                .given(key + ".least", Units.psiFromPa(leastPa), "psi", "class:pressure-least")));
+            }
+        });
     }
 
     private void tank(List<Phrase> found, EngineAtWork engine, int index, String number) {

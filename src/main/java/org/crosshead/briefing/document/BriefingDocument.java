@@ -61,6 +61,7 @@ public record BriefingDocument(
             "today.not-held",
             "today.momentum",
             "today.low-water",
+            "today.low-pressure",
             "today.crown-bare",
             "today.tank-empty",
             "today.no-coal",

@@ -23,6 +23,9 @@ public final class Planner {
     /** A plan lets the pressure fall no lower than to this share of the working pressure: a rule of this project. */
     private static final double PRESSURE_LEAST = 0.85;
 
+    private static final double PRESSURE_ROOM = 0.05;
+    private static final double LOWEST = 0.65;
+
     private Planner() {}
 
     /**
@@ -36,17 +39,28 @@ public final class Planner {
     }
 
     private static Optional<BareOptimum> optimum(RunRequest request) {
-        return BareOptimum.of(request, PRESSURE_LEAST * boiler(request).pressureMaxPa());
+        return BareOptimum.of(request, leastPa(boiler(request)));
+    }
+
+    /** Returns how low a plan lets the pressure fall: not so far as to the class's own least, for a run falls a little lower than its plan. */
+    private static double leastPa(Boiler boiler) {
+        double maxPa = boiler.pressureMaxPa();
+        return boiler.pressureLeastPa().isEmpty()
+                ? PRESSURE_LEAST * maxPa
+                : Math.max(LOWEST * maxPa, boiler.pressureLeastPa().getAsDouble() + PRESSURE_ROOM * maxPa);
     }
 
     private static Boiler boiler(RunRequest request) {
         return request.train().engines().get(0).engine().parameters().boiler();
     }
 
-    /** Returns whether a run arrives and its water never falls below the least level that the class may be worked at. */
+    /** Returns whether a run arrives and neither water nor pressure falls below the least that the class may be worked at. */
     private static boolean holds(RunOutcome outcome, Boiler boiler) {
         Run run = outcome.run();
-        return outcome instanceof RunOutcome.Arrives && run.waterKg(run.lowestWater(0)) >= boiler.waterLeastKg();
+        return outcome instanceof RunOutcome.Arrives
+                && run.waterKg(run.lowestWater(0)) >= boiler.waterLeastKg()
+                && run.pressurePa(run.lowestPressure(0))
+                        >= boiler.pressureLeastPa().orElse(0);
     }
 
     /** Returns the cost of the bare optimum alone, as its own plan; empty where the train cannot make the trip. */

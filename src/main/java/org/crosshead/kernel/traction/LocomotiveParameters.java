@@ -20,6 +20,9 @@ public record LocomotiveParameters(
         double adhesiveEmptyKg,
         double speedMaxMps) {
 
+    /** A least pressure nearer to the working one than this leaves a crew nothing to work with. */
+    private static final double LEAST_SHARE = 0.9;
+
     public LocomotiveParameters {
         Check.within("adhesiveMassKg", adhesiveMassKg, 1_000, 400_000);
         Check.within("adhesiveEmptyKg", adhesiveEmptyKg, 0.4 * adhesiveMassKg, adhesiveMassKg);
@@ -43,7 +46,8 @@ public record LocomotiveParameters(
                 boiler.waterFullKg(),
                 boiler.waterLeastKg(),
                 heat * boiler.coalHeatJPerKg(),
-                boiler.injectorKgPerS());
+                boiler.injectorKgPerS(),
+                boiler.pressureLeastPa());
         return new LocomotiveParameters(
                 cylinders, valveGear, fired, fittings, adhesiveMassKg, adhesiveEmptyKg, speedMaxMps);
     }
@@ -135,6 +139,7 @@ public record LocomotiveParameters(
      * @param waterLeastKg water at the least level that the class may be worked at
      * @param coalHeatJPerKg calorific value of the coal
      * @param injectorKgPerS what one injector delivers at working pressure; empty where it is not known
+     * @param pressureLeastPa least pressure that the class is worked at, less than the working one; empty where none is laid down
      */
     public record Boiler(
             double pressureMaxPa,
@@ -144,7 +149,30 @@ public record LocomotiveParameters(
             double waterFullKg,
             double waterLeastKg,
             double coalHeatJPerKg,
-            OptionalDouble injectorKgPerS) {
+            OptionalDouble injectorKgPerS,
+            OptionalDouble pressureLeastPa) {
+
+        /** Where no least pressure is laid down. */
+        public Boiler(
+                double pressureMaxPa,
+                double grateM2,
+                double heatingSurfaceM2,
+                double superheaterM2,
+                double waterFullKg,
+                double waterLeastKg,
+                double coalHeatJPerKg,
+                OptionalDouble injectorKgPerS) {
+            this(
+                    pressureMaxPa,
+                    grateM2,
+                    heatingSurfaceM2,
+                    superheaterM2,
+                    waterFullKg,
+                    waterLeastKg,
+                    coalHeatJPerKg,
+                    injectorKgPerS,
+                    OptionalDouble.empty());
+        }
 
         public Boiler {
             Check.within("pressureMaxPa", pressureMaxPa, 1e5, 22e5);
@@ -155,6 +183,7 @@ public record LocomotiveParameters(
             Check.within("waterLeastKg", waterLeastKg, 100, waterFullKg);
             Check.within("coalHeatJPerKg", coalHeatJPerKg, 10e6, 37e6);
             injectorKgPerS.ifPresent(delivery -> Check.within("injectorKgPerS", delivery, 0.05, 15));
+            pressureLeastPa.ifPresent(least -> Check.within("pressureLeastPa", least, 0, LEAST_SHARE * pressureMaxPa));
         }
     }
 }

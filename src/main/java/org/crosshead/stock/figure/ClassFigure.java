@@ -16,6 +16,8 @@ public enum ClassFigure implements FigureSpec {
     DRIVING_WHEEL(Need.PULL, new Range(20, 100), INCH, FOOT, MILLIMETRE),
     /** Above the atmosphere. */
     BOILER_PRESSURE(Need.PULL, new Range(50, 315), PSI, BAR),
+    /** Below which the class is not to be worked; above the atmosphere. */
+    BOILER_PRESSURE_LEAST(Need.WHERE_KNOWN, new Range(20, 280), PSI, BAR),
     FULL_GEAR_CUTOFF(Need.PULL, new Range(40, 90), PER_CENT),
     LEAST_CUTOFF(Need.PULL, new Range(5, 75), PER_CENT),
     /** How far the valve overlaps the steam edge in mid position. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.crosshead.kernel.handling.DemonstrationRoad;
@@ -16,11 +17,16 @@ import org.crosshead.kernel.motion.Run;
 import org.crosshead.kernel.motion.RunOutcome;
 import org.crosshead.kernel.motion.RunRequest;
 import org.crosshead.kernel.traction.Engine;
+import org.crosshead.kernel.traction.EngineFixtures;
 import org.crosshead.kernel.traction.EngineState;
+import org.crosshead.kernel.traction.LocomotiveParameters;
+import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
+import org.crosshead.kernel.traction.SteamEngine;
 import org.crosshead.kernel.units.Units;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Plans on invented roads: in time, within bounds, no dearer than the rules of the trade, and near the best there is. */
 class PlannerTests {
@@ -167,6 +173,42 @@ class PlannerTests {
         assertThat(foot).isGreaterThan(top + 50);
         double after = engine.reserveKg(run.state(run.sampleAt(20_500), 0));
         assertThat(after).isGreaterThan(top + 30);
+    }
+
+    /** A road with a bank on which the boiler is borrowed from; least pressures from none to nearly the working one. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.65, 0.75, 0.8, 0.85})
+    void pressureIsNeverBelowTheLeastOfTheClass(double share) {
+        LocomotiveParameters express = EngineFixtures.express();
+        Boiler boiler = express.boiler();
+        double leastPa = share * boiler.pressureMaxPa();
+        Engine engine = SteamEngine.of(new LocomotiveParameters(
+                express.cylinders(),
+                express.valveGear(),
+                new Boiler(
+                        boiler.pressureMaxPa(),
+                        boiler.grateM2(),
+                        boiler.heatingSurfaceM2(),
+                        boiler.superheaterM2(),
+                        boiler.waterFullKg(),
+                        boiler.waterLeastKg(),
+                        boiler.coalHeatJPerKg(),
+                        boiler.injectorKgPerS(),
+                        OptionalDouble.of(leastPa)),
+                express.adhesiveMassKg(),
+                express.speedMaxMps()));
+        RunRequest request = PlanTrips.trip(
+                engine,
+                new double[] {0, 8_000, 14_000, 20_000},
+                new double[] {0, 1.0 / 110, -1.0 / 200},
+                9,
+                OptionalDouble.of(1_500));
+        Optional<Plan> plan = Planner.plan(request);
+        plan.ifPresent(made -> {
+            Run run = made.outcome().run();
+            assertThat(run.pressurePa(run.lowestPressure(0))).isGreaterThanOrEqualTo(leastPa);
+        });
+        assertThat(plan.isPresent()).as("a plan at %s", share).isTrue();
     }
 
     @Test
