@@ -265,7 +265,7 @@ public class Briefings {
                 .restrictions()
                 .forEach(restriction -> then.put("restriction:" + restriction.number(), restriction.toString()));
         document.inputs().policy().forEach((key, value) -> {
-            if (!key.startsWith(Policy.SCATTER)) {
+            if (Policy.tells(key)) {
                 then.put("policy:" + key, String.valueOf(value));
             }
         });

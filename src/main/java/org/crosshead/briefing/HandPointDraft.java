@@ -1,5 +1,6 @@
 package org.crosshead.briefing;
 
+import org.crosshead.kernel.traction.Controls;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -52,7 +53,8 @@ public record HandPointDraft(
         switch (kind) {
             case SET -> {
                 refuseUnless(
-                        regulator != null && (regulator == 0 || regulator == 0.5 || regulator == 1), "hand-regulator");
+                        regulator != null && (regulator == 0 || regulator == Controls.FIRST_VALVE || regulator == 1),
+                        "hand-regulator");
                 refuseUnless(shut(regulator) || within(cutoff), "hand-cutoff");
             }
             case MOVED -> refuseUnless(to != null, "hand-place");

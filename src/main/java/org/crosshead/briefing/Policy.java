@@ -23,6 +23,11 @@ public class Policy {
 
     private final JdbcClient jdbc;
 
+    /** Says whether a figure changes what a crew is told to do, rather than how sure a forecast is. */
+    public static boolean tells(String key) {
+        return !key.startsWith(SCATTER);
+    }
+
     Policy(JdbcClient jdbc) {
         this.jdbc = jdbc;
     }

@@ -80,6 +80,9 @@ public record WhatIf(
 
         public Stop {
             within("stop", minutes, 0, STOP_MOST);
+            if (!Double.isFinite(pathM)) {
+                throw new BriefingRefusedException("what-if-stop-place");
+            }
         }
     }
 
@@ -92,7 +95,7 @@ public record WhatIf(
 
         public Slow {
             within("slow", mph, SLOW_LEAST, SLOW_MOST);
-            if (!(toM > fromM)) {
+            if (!(toM > fromM && Double.isFinite(toM - fromM))) {
                 throw new BriefingRefusedException("what-if-slow-places");
             }
         }

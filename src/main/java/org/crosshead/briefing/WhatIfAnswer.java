@@ -35,6 +35,11 @@ public record WhatIfAnswer(String trainCode, String zone, Side planned, Side oth
         public Side {
             arrivals = List.copyOf(arrivals);
         }
+
+        /** Says whether the water falls below the bottom of the glass. */
+        public boolean waterOutOfSight() {
+            return glassPercent.value() < 0;
+        }
     }
 
     /** A time at a place; null where it is not booked or not reached. */

@@ -218,7 +218,7 @@ final class RoadLoads {
         Boiler boiler = engine.parameters().boiler();
         EngineState state = new EngineState(
                 boiler.pressureMaxPa(),
-                boiler.waterLeastKg() + GLASS * (boiler.waterFullKg() - boiler.waterLeastKg()),
+                boiler.waterLeastKg() + GLASS * boiler.glassKg(),
                 FIRE * engine.furnace().fullKg());
         Supply supply = new Supply(
                 hauled.figures().supplies().tankFullKg(),

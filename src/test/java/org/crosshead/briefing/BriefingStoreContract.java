@@ -16,7 +16,6 @@ import org.crosshead.briefing.document.HandRow;
 import org.crosshead.briefing.document.Heading;
 import org.crosshead.briefing.document.Inputs;
 import org.crosshead.briefing.document.Phrase;
-import org.crosshead.briefing.document.Place;
 import org.crosshead.briefing.document.Road;
 import org.crosshead.briefing.document.Since;
 import org.crosshead.briefing.document.Standing;
@@ -27,7 +26,6 @@ import org.crosshead.kernel.figure.Input;
 import org.crosshead.kernel.figure.Step;
 import org.crosshead.kernel.figure.StepKind;
 import org.crosshead.kernel.traction.RailState;
-import org.crosshead.route.MeasureUnit;
 import org.crosshead.route.TrainKind;
 import org.crosshead.working.TrainDraft;
 import org.flywaydb.core.Flyway;
@@ -158,7 +156,6 @@ abstract class BriefingStoreContract {
                         List.of(new FiremanPlan.Stretch(1, 2)),
                         List.of(),
                         List.of(new FiremanPlan.Row(
-                                new Place(1, "R", 2, MeasureUnit.CHAINS, null, 0),
                                 "A",
                                 "B",
                                 Term.number(1, "lb"),
@@ -166,7 +163,7 @@ abstract class BriefingStoreContract {
                                 "even",
                                 "open",
                                 Term.number(3, "psi"),
-                                null,
+                                Term.number(50, "%"),
                                 List.of(Phrase.of("fireman.room"))))));
     }
 

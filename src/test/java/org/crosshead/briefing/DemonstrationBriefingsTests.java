@@ -26,6 +26,7 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.crosshead.briefing.document.BrakingCurve;
 import org.crosshead.briefing.document.BrakingRow;
@@ -34,6 +35,7 @@ import org.crosshead.briefing.document.FiremanPlan;
 import org.crosshead.briefing.document.HandlingRow;
 import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Place;
+import org.crosshead.briefing.document.Road;
 import org.crosshead.briefing.document.Since;
 import org.crosshead.briefing.document.Standing;
 import org.crosshead.briefing.document.StandingRow;
@@ -482,6 +484,68 @@ class DemonstrationBriefingsTests {
         return answer[0];
     }
 
+    private String trainEngine(long id) {
+        String[] number = new String[1];
+        ServiceJob.run(
+                INSPECTOR,
+                () -> number[0] =
+                        briefings.show(id).document().heading().engines().get(0).number());
+        return number[0];
+    }
+
+    /** Asks for a stop in the middle and says whether it is refused in words; anything else that goes wrong fails the test. */
+    private boolean isRefused(long id, double stopM) {
+        boolean[] refused = new boolean[1];
+        ServiceJob.run(INSPECTOR, () -> {
+            try {
+                briefings.whatIf(
+                        id,
+                        new WhatIf(
+                                100,
+                                RailState.DRY,
+                                0,
+                                new WhatIf.EngineDay(100, 100, null, false, null),
+                                new WhatIf.Stop(stopM, 2),
+                                null));
+            } catch (BriefingRefusedException ex) {
+                refused[0] = true;
+            }
+        });
+        return refused[0];
+    }
+
+    @Test
+    void stopsThatCannotBeAreRefused() {
+        long branch = prepared(named("2B51").id());
+        for (double wrongM : new double[] {-500, 0, 1e7, Double.NaN, Double.POSITIVE_INFINITY}) {
+            assertThat(isRefused(branch, wrongM)).as("stop at %s", wrongM).isTrue();
+        }
+        boolean someTrainTurns = false;
+        for (TrainSummary train : today()) {
+            long id = prepared(train.id());
+            for (double reversalM : reversalsM(document(id))) {
+                someTrainTurns = true;
+                assertThat(isRefused(id, reversalM + 60)).as(train.code()).isTrue();
+                for (double onM = 100; onM < 600; onM += 100) {
+                    isRefused(id, reversalM + onM);
+                }
+            }
+        }
+        assertThat(someTrainTurns).isTrue();
+    }
+
+    /** Returns where the path goes on in the other direction over the same route. */
+    private static List<Double> reversalsM(BriefingDocument document) {
+        List<Road.Measure> measures = document.road().measures();
+        return IntStream.range(1, measures.size())
+                .filter(i ->
+                        measures.get(i).routeCode().equals(measures.get(i - 1).routeCode())
+                                && measures.get(i).rising()
+                                        != measures.get(i - 1).rising())
+                .mapToObj(i -> measures.get(i).fromM())
+                .toList();
+    }
+
     private static Duration laterAtTheEnd(WhatIfAnswer answer) {
         int last = answer.planned().arrivals().size() - 1;
         return Duration.between(
@@ -507,6 +571,8 @@ class DemonstrationBriefingsTests {
         assertThat(laterAtTheEnd(slow)).isGreaterThan(Duration.ofMinutes(5));
         for (WhatIf.EngineDay wrong : List.of(
                 new WhatIf.EngineDay(100, 100, "no such engine", false, null),
+                new WhatIf.EngineDay(
+                        100, 100, null, false, new WhatIf.Help(trainEngine(id), "Grindlewick", "Corbel Top")),
                 new WhatIf.EngineDay(100, 100, null, false, new WhatIf.Help("215", "Corbel Top", "Grindlewick")))) {
             ServiceJob.run(
                     INSPECTOR,

@@ -197,6 +197,21 @@ class BriefingInBrowserIntegrationTests {
     }
 
     @Test
+    void inspectorsNoteStandsInTheBriefingWithItsReason() {
+        String briefing = prepareFirstTrain();
+        open(briefing + "/by-hand");
+        new Select(chrome.findElement(By.id("at-note"))).selectByIndex(5);
+        chrome.findElement(By.id("note")).sendKeys("Sound the whistle for the crossing keeper");
+        chrome.findElement(By.id("reason-note")).sendKeys("The keeper is new");
+        press("form:has(#note) button");
+        String changed = String.valueOf(chrome.getCurrentUrl());
+        assertThat(changed).endsWith("/by-hand");
+        open(changed.replaceFirst(".*(/briefings/\\d+)/by-hand", "$1"));
+        assertThat(chrome.findElement(By.tagName("main")).getText())
+                .contains("Sound the whistle for the crossing keeper", "The keeper is new");
+    }
+
+    @Test
     void newcomerMakesATrainFromTheReadyFilledForm() {
         logIn("inspector");
         open("/trains/new");

@@ -65,7 +65,7 @@ public class BriefingBuilder {
                         "restriction:" + restriction.draft().number(),
                         restriction.draft().toString()));
         inputs.policy().forEach((key, figure) -> {
-            if (!key.startsWith(Policy.SCATTER)) {
+            if (Policy.tells(key)) {
                 fingerprint.put("policy:" + key, String.valueOf(figure.value()));
             }
         });

@@ -12,6 +12,7 @@ import org.crosshead.kernel.motion.Run;
 import org.crosshead.kernel.traction.Engine;
 import org.crosshead.kernel.traction.HeatAccount;
 import org.crosshead.kernel.traction.LocomotiveParameters;
+import org.crosshead.kernel.units.Units;
 
 /** Collects the figures of a briefing by key, so that every number shown can say how it came about. */
 final class FigureBook {
@@ -66,16 +67,35 @@ final class FigureBook {
         return put(key, Figure.of(List.of(balance(run, sample), reading.inUnit())));
     }
 
-    /** Puts a pressure that was read from the run, after the balances of heat and water there. */
-    Term fromBoiler(String key, Reading reading, Run run, int sample, int engine) {
+    /** Puts the boiler pressure of the run at a sample, after the balances of heat and water there. */
+    Term pressure(String key, Run run, int sample, int engine) {
+        Reading reading = new Reading("run.pressure", run.pressurePa(sample, engine), "Pa", Units.paFromPsi(1), "psi");
         return put(key, Figure.of(List.of(heat(run, sample, engine), water(run, sample, engine), reading.inUnit())));
+    }
+
+    /** Two masses, kg. */
+    record Masses(double firstKg, double secondKg) {}
+
+    /** Puts how much one mass is more than another. */
+    Term difference(String key, String name, Masses of, double unitKg, String unit) {
+        Step step = new Step(
+                StepKind.FORMULA,
+                name,
+                "(first - second) / unit",
+                List.of(
+                        new Input("first", of.firstKg(), "kg", "run:supplies"),
+                        new Input("second", of.secondKg(), "kg", "run:supplies"),
+                        new Input("unit", unitKg, "kg per " + unit, "UNITS")),
+                (of.firstKg() - of.secondKg()) / unitKg,
+                unit,
+                "ARITHMETIC");
+        return put(key, Figure.of(List.of(step)));
     }
 
     /** Puts the share of the glass that the water of the run fills, after the balance of water there. */
     Term glass(String key, LocomotiveParameters.Boiler boiler, Run run, int sample, int engine) {
         double waterKg = run.waterKg(sample, engine);
-        double percent =
-                (waterKg - boiler.waterLeastKg()) / Math.max(1, boiler.waterFullKg() - boiler.waterLeastKg()) * 100;
+        double percent = boiler.glassShare(waterKg) * 100;
         Step step = new Step(
                 StepKind.FORMULA,
                 "run.glass",

@@ -8,10 +8,6 @@ import org.crosshead.briefing.document.FiremanPlan;
 import org.crosshead.briefing.document.FiremanPlan.Stretch;
 import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Term;
-import org.crosshead.kernel.figure.Figure;
-import org.crosshead.kernel.figure.Input;
-import org.crosshead.kernel.figure.Step;
-import org.crosshead.kernel.figure.StepKind;
 import org.crosshead.kernel.motion.CallTime;
 import org.crosshead.kernel.motion.Change;
 import org.crosshead.kernel.motion.Run;
@@ -114,38 +110,27 @@ final class FiremanMaker {
         List<TrainDraft.Call> calls = workings.inputs().content().calls();
         double fireKg = run.state(from, 0).fireKg() / engine().furnace().fullKg();
         return new FiremanPlan.Row(
-                workings.placeAt(run.positionM(from)),
                 calls.get(begins.call()).place(),
                 calls.get(ends.call()).place(),
-                sum(key + "coal", run.coalBurntKg(to, 0), run.coalBurntKg(from, 0), Units.kgFromLb(1), "lb"),
-                sum(key + "feed", run.tankUsedKg(to, 0), run.tankUsedKg(from, 0), Units.kgFromGallons(1), "gal"),
+                workings.book()
+                        .difference(
+                                key + "coal",
+                                "fireman.between",
+                                new FigureBook.Masses(run.coalBurntKg(to, 0), run.coalBurntKg(from, 0)),
+                                Units.kgFromLb(1),
+                                "lb"),
+                workings.book()
+                        .difference(
+                                key + "feed",
+                                "fireman.between",
+                                new FigureBook.Masses(run.tankUsedKg(to, 0), run.tankUsedKg(from, 0)),
+                                Units.kgFromGallons(1),
+                                "gal"),
                 fireKg < THIN ? "thin" : fireKg < THICK ? "even" : "thick",
                 dampers(from, to),
-                workings.book()
-                        .fromBoiler(
-                                key + "pressure",
-                                new FigureBook.Reading(
-                                        "run.pressure", run.pressurePa(seen), "Pa", Units.paFromPsi(1), "psi"),
-                                run,
-                                seen,
-                                0),
+                workings.book().pressure(key + "pressure", run, seen, 0),
                 workings.book().glass(key + "glass", engine().parameters().boiler(), run, seen, 0),
                 say(from, to, ends));
-    }
-
-    private Term sum(String key, double toKg, double fromKg, double unitKg, String unit) {
-        Step step = new Step(
-                StepKind.FORMULA,
-                "fireman.between",
-                "(end - begin) / unit",
-                List.of(
-                        new Input("end", toKg, "kg", "run:supplies"),
-                        new Input("begin", fromKg, "kg", "run:supplies"),
-                        new Input("unit", unitKg, "kg per " + unit, "UNITS")),
-                (toKg - fromKg) / unitKg,
-                unit,
-                "ARITHMETIC");
-        return workings.book().put(key, Figure.of(List.of(step)));
     }
 
     /** Returns how the dampers stand, as a mean over the time. */

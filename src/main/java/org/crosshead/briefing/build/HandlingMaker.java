@@ -10,7 +10,6 @@ import org.crosshead.briefing.document.Term;
 import org.crosshead.kernel.motion.Run;
 import org.crosshead.kernel.traction.Controls;
 import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
-import org.crosshead.kernel.units.Units;
 import org.jspecify.annotations.Nullable;
 
 /** Makes the rows of the handling table out of what the crew of the forecast did and what else is to be told. */
@@ -59,7 +58,7 @@ final class HandlingMaker {
                 words(key, told, sample),
                 reasons.reason(key, told, sample),
                 workings.speed(key + "speed", sample),
-                workings.book().fromBoiler(key + "pressure", pressure(sample), run, sample, 0),
+                workings.book().pressure(key + "pressure", run, sample, 0),
                 workings.book().glass(key + "water", boiler, run, sample, 0),
                 run.timeS(sample) / 60,
                 ifNot(key, told, sample));
@@ -74,10 +73,6 @@ final class HandlingMaker {
         return started && controls != null
                 ? new Deviations(workings).told(key, controls, sample).orElse(null)
                 : null;
-    }
-
-    private FigureBook.Reading pressure(int sample) {
-        return new FigureBook.Reading("run.pressure", run.pressurePa(sample), "Pa", Units.paFromPsi(1), "psi");
     }
 
     /** Returns the words of an action; its cutoff can say where it was read. */

@@ -18,7 +18,7 @@ final class OtherDay {
 
     private OtherDay() {}
 
-    /** @throws BriefingRefusedException if an engine is not known, or helps between places that are not calls in running order */
+    /** @throws BriefingRefusedException if an engine is not known, is named twice, or helps between places that are not calls in running order */
     static Train of(Train train, WhatIf asked, WorkingPressures pressures) {
         TrainDraft content = train.content();
         TrainDraft other = new TrainDraft(
@@ -88,6 +88,9 @@ final class OtherDay {
                     HELPER_GLASS,
                     null,
                     null));
+        }
+        if (engines.stream().map(EngineTurn::engineNumber).distinct().count() < engines.size()) {
+            throw new BriefingRefusedException("what-if-engine-twice");
         }
         return engines;
     }

@@ -1,5 +1,6 @@
 package org.crosshead.briefing.build;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.crosshead.briefing.HandPointDraft;
@@ -90,17 +91,18 @@ final class PointReasons {
         return Optional.empty();
     }
 
-    /** Returns why an inspector set it so, where one did. */
+    /** Returns why an inspector set it so, where one did: the nearest change, however far the setting was made from its place. */
     private Optional<Phrase> byHand(Told told, double atM) {
         boolean note = told.action().equals("note");
+        double reachM = told.cause() == Cause.SET_BY_HAND ? Double.POSITIVE_INFINITY : SAME_PLACE_M;
         return workings.byHand().stream()
-                .filter(worked -> worked.applied() && Math.abs(worked.atM() - atM) < SAME_PLACE_M)
+                .filter(worked -> worked.applied() && Math.abs(worked.atM() - atM) < reachM)
                 .filter(worked -> isSaidAt(worked.point().draft().kind(), told, note))
+                .min(Comparator.comparingDouble(worked -> Math.abs(worked.atM() - atM)))
                 .map(worked -> Phrase.of(
                         "reason.set-by-hand",
                         Term.text(worked.point().enteredBy()),
-                        Term.text(worked.point().draft().reason())))
-                .findFirst();
+                        Term.text(worked.point().draft().reason())));
     }
 
     private static boolean isSaidAt(HandPointDraft.Kind kind, Told told, boolean note) {

@@ -152,7 +152,6 @@ final class RoadMaker {
     private static Road.Forecast forecast(TrainModel model, Run run) {
         Boiler boiler = model.engine(0).parameters().boiler();
         List<Integer> samples = samples(run);
-        double range = Math.max(1, boiler.waterFullKg() - boiler.waterLeastKg());
         return new Road.Forecast(
                 samples.stream().map(i -> rounded(run.positionM(i), 1)).toList(),
                 samples.stream().map(i -> rounded(run.timeS(i), 1)).toList(),
@@ -161,7 +160,7 @@ final class RoadMaker {
                         .map(i -> rounded(Units.psiFromPa(run.pressurePa(i)), 10))
                         .toList(),
                 samples.stream()
-                        .map(i -> rounded(100 * (run.waterKg(i) - boiler.waterLeastKg()) / range, 10))
+                        .map(i -> rounded(100 * boiler.glassShare(run.waterKg(i)), 10))
                         .toList(),
                 samples.stream().map(i -> rounded(run.cutoff(i), 100)).toList(),
                 samples.stream().map(i -> rounded(run.regulator(i), 100)).toList(),

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.crosshead.briefing.document.KeyFigure;
 import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Road;
@@ -14,8 +13,6 @@ import org.crosshead.kernel.figure.Figure;
 import org.crosshead.kernel.figure.Input;
 import org.crosshead.kernel.figure.Step;
 import org.crosshead.kernel.figure.StepKind;
-import org.crosshead.kernel.motion.Call;
-import org.crosshead.kernel.motion.CallTime;
 import org.crosshead.kernel.motion.Run;
 import org.crosshead.kernel.motion.RunOutcome;
 import org.crosshead.kernel.track.GradientProfile;
@@ -23,7 +20,6 @@ import org.crosshead.kernel.traction.LimitedBy;
 import org.crosshead.kernel.units.Units;
 import org.crosshead.route.PathLimit;
 import org.crosshead.stock.FormationFigures;
-import org.crosshead.working.TrainDraft;
 import org.jspecify.annotations.Nullable;
 
 /** Makes what stands first: the sentences that matter most today, and four figures. */
@@ -35,10 +31,6 @@ final class SummaryMaker {
 
     private static final double BANK = 1.0 / 200;
     private static final double PERCENT = 100;
-    private static final double MINUTE_S = 60;
-    /** A section that lacks less is put down to the minutes of the timetable. */
-    private static final double SHORT_S = 60;
-
     /** From this share of the runs on it is told first that the train may not get up. */
     private static final double OFTEN = 0.05;
 
@@ -66,7 +58,7 @@ final class SummaryMaker {
         } else {
             today.add(hardest());
             mayStand().ifPresent(today::add);
-            shortTime().ifPresent(today::add);
+            new TimesMaker(workings).shortTime().ifPresent(today::add);
             if (workings.plan() == null) {
                 today.add(Phrase.of("today.no-plan"));
             }
@@ -103,39 +95,6 @@ final class SummaryMaker {
                         .findFirst();
     }
 
-    /** Says between which calls the booked time is too short for the train, where it is; the one that lacks most. */
-    private Optional<Phrase> shortTime() {
-        List<TrainDraft.Call> calls = workings.inputs().content().calls();
-        List<Call> timed = workings.model().request().calls();
-        double worstS = SHORT_S;
-        int worst = -1;
-        int worstFrom = 0;
-        int from = 0;
-        double lateBeforeS = 0;
-        for (CallTime time : workings.run().callTimes()) {
-            OptionalDouble booked = timed.get(time.call()).times().arrivalS();
-            if (time.call() == 0 || booked.isEmpty()) {
-                continue;
-            }
-            double lateS = time.arrivalS() - booked.getAsDouble();
-            if (lateS - Math.max(0, lateBeforeS) > worstS) {
-                worstS = lateS - Math.max(0, lateBeforeS);
-                worst = time.call();
-                worstFrom = from;
-            }
-            from = time.call();
-            lateBeforeS = lateS;
-        }
-        if (worst < 0) {
-            return Optional.empty();
-        }
-        return Optional.of(Phrase.of(
-                "today.short-time",
-                Term.text(calls.get(worstFrom).place()),
-                Term.text(calls.get(worst).place()),
-                workings.book().given("today.short-time", worstS / MINUTE_S, "min", "run:time")));
-    }
-
     private boolean isOften(@Nullable Double runs) {
         return runs != null && sureness != null && runs >= OFTEN * sureness.runs();
     }
@@ -145,8 +104,7 @@ final class SummaryMaker {
         Run run = workings.run();
         if (slowest < 0) {
             int lowest = run.lowestPressure(0);
-            return Phrase.of(
-                    "today.easy", workings.book().fromBoiler("today.pressure", pressureAt(lowest), run, lowest, 0));
+            return Phrase.of("today.easy", workings.book().pressure("today.pressure", run, lowest, 0));
         }
         LimitedBy limit = run.limitedBy(slowest).orElse(LimitedBy.CYLINDER);
         return Phrase.of(
@@ -159,7 +117,7 @@ final class SummaryMaker {
                                 new FigureBook.Reading("run.cutoff", run.cutoff(slowest), "", 1 / PERCENT, "%"),
                                 run,
                                 slowest),
-                workings.book().fromBoiler("today.pressure", pressureAt(slowest), run, slowest, 0));
+                workings.book().pressure("today.pressure", run, slowest, 0));
     }
 
     private int slowestOnBank() {
@@ -290,13 +248,8 @@ final class SummaryMaker {
     private KeyFigure pressure() {
         Run run = workings.run();
         int least = run.lowestPressure(0);
-        Term term = workings.book().fromBoiler("pressure.least", pressureAt(least), run, least, 0);
+        Term term = workings.book().pressure("pressure.least", run, least, 0);
         return new KeyFigure(
                 "pressure", term, List.of(Phrase.of("key-figure.at", workings.place(run.positionM(least)))));
-    }
-
-    private FigureBook.Reading pressureAt(int sample) {
-        double pressurePa = workings.run().pressurePa(sample);
-        return new FigureBook.Reading("run.pressure", pressurePa, "Pa", Units.paFromPsi(1), "psi");
     }
 }

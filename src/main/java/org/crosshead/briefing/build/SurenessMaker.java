@@ -71,9 +71,9 @@ final class SurenessMaker {
             sentences.add(Phrase.of(
                     "sure.low-water", figure("low-water", bands.lowWaterDays(), ""), figure("runs", RUNS, "")));
         }
-        lowest("pressure", bands, bands.pressurePa().low(), Units::psiFromPa, "psi")
-                .ifPresent(sentences::add);
-        lowest("water", bands, bands.waterKg().low(), this::glass, "%").ifPresent(sentences::add);
+        sentences.add(
+                least("pressure", Units.psiFromPa(bands.leastPressurePa()), "psi", lowestM(bands, bands.pressurePa())));
+        sentences.add(least("water", glass(bands.leastWaterKg()), "%", lowestM(bands, bands.waterKg())));
         int last = bands.placesM().size() - 1;
         sentences.add(Phrase.of(
                 "sure.coal",
@@ -83,20 +83,18 @@ final class SurenessMaker {
         return sentences;
     }
 
-    /** Returns what nine runs in ten do not fall below, and where. */
-    private Optional<Phrase> lowest(
-            String what, Bands bands, List<Double> low, DoubleUnaryOperator shown, String unit) {
-        int least = -1;
-        for (int i = 0; i < low.size(); i++) {
-            boolean lower = least < 0 || low.get(i) < low.get(least);
-            least = !low.get(i).isNaN() && lower ? i : least;
+    /** Returns what nine runs in ten do not fall below anywhere, and about where they come nearest to it. */
+    private Phrase least(String what, double value, String unit, double atM) {
+        return Phrase.of("sure." + what, figure(what, Math.floor(value), unit), workings.place(atM));
+    }
+
+    /** Returns where a band is lowest; the start where nothing is known further on. */
+    private static double lowestM(Bands bands, Bands.Band band) {
+        int least = 0;
+        for (int i = 1; i < band.low().size(); i++) {
+            least = band.low().get(i) < band.low().get(least) ? i : least;
         }
-        return least < 0
-                ? Optional.empty()
-                : Optional.of(Phrase.of(
-                        "sure." + what,
-                        figure(what, Math.floor(shown.applyAsDouble(low.get(least))), unit),
-                        workings.place(bands.placesM().get(least))));
+        return bands.placesM().get(least);
     }
 
     /** Returns where the driver has to ease most often for the rail, where it is often enough to be told. */
@@ -121,7 +119,7 @@ final class SurenessMaker {
 
     private double glass(double waterKg) {
         Boiler boiler = workings.model().engine(0).parameters().boiler();
-        return PER_CENT * (waterKg - boiler.waterLeastKg()) / Math.max(1, boiler.waterFullKg() - boiler.waterLeastKg());
+        return PER_CENT * boiler.glassShare(waterKg);
     }
 
     private List<Sureness.Arrival> arrivals(Bands bands) {

@@ -5,6 +5,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.SupplyRow;
 import org.crosshead.briefing.document.Term;
 import org.crosshead.briefing.document.TimeRow;
@@ -12,6 +14,7 @@ import org.crosshead.kernel.figure.Figure;
 import org.crosshead.kernel.figure.Input;
 import org.crosshead.kernel.figure.Step;
 import org.crosshead.kernel.figure.StepKind;
+import org.crosshead.kernel.motion.Call;
 import org.crosshead.kernel.motion.CallTime;
 import org.crosshead.kernel.motion.EngineAtWork;
 import org.crosshead.kernel.motion.Run;
@@ -24,6 +27,10 @@ final class TimesMaker {
 
     private static final double CWT_KG = Units.kgFromCwt(1);
     private static final double GALLON_KG = Units.kgFromGallons(1);
+
+    private static final double MINUTE_S = 60;
+    /** A section that lacks less is put down to the minutes of the timetable. */
+    private static final double SHORT_S = 60;
 
     private final Workings workings;
     private final Run run;
@@ -40,6 +47,39 @@ final class TimesMaker {
             rows.add(row(i, calls.get(i)));
         }
         return rows;
+    }
+
+    /** Says between which calls the booked time is too short for the train, where it is; the one that lacks most. */
+    Optional<Phrase> shortTime() {
+        List<TrainDraft.Call> calls = workings.inputs().content().calls();
+        List<Call> timed = workings.model().request().calls();
+        double worstS = SHORT_S;
+        int worst = -1;
+        int worstFrom = 0;
+        int from = 0;
+        double lateBeforeS = 0;
+        for (CallTime time : run.callTimes()) {
+            OptionalDouble booked = timed.get(time.call()).times().arrivalS();
+            if (time.call() == 0 || booked.isEmpty()) {
+                continue;
+            }
+            double lateS = time.arrivalS() - booked.getAsDouble();
+            if (lateS - Math.max(0, lateBeforeS) > worstS) {
+                worstS = lateS - Math.max(0, lateBeforeS);
+                worst = time.call();
+                worstFrom = from;
+            }
+            from = time.call();
+            lateBeforeS = lateS;
+        }
+        if (worst < 0) {
+            return Optional.empty();
+        }
+        return Optional.of(Phrase.of(
+                "today.short-time",
+                Term.text(calls.get(worstFrom).place()),
+                Term.text(calls.get(worst).place()),
+                workings.book().given("today.short-time", worstS / MINUTE_S, "min", "run:time")));
     }
 
     private Optional<CallTime> forecast(int call) {
@@ -149,32 +189,30 @@ final class TimesMaker {
         double fedStandingKg =
                 run.tankUsedKg(spot.after(), spot.engine()) - run.tankUsedKg(spot.before(), spot.engine());
         Term taken = call.takesWater()
-                ? difference(key + "taken", "supply.taken", tankFullKg + fedStandingKg, waterKg, GALLON_KG, "gal")
+                ? workings.book()
+                        .difference(
+                                key + "taken",
+                                "supply.taken",
+                                new FigureBook.Masses(tankFullKg + fedStandingKg, waterKg),
+                                GALLON_KG,
+                                "gal")
                 : null;
         double coalLeftKg = coalFullKg - run.coalBurntKg(spot.before(), spot.engine());
         return new SupplyRow(
                 workings.placeAt(atM),
                 call.place(),
                 workings.inputs().engines().get(spot.engine()).turn().engineNumber(),
-                difference(key + "water-used", "supply.used", usedKg, 0, GALLON_KG, "gal"),
-                difference(key + "water-left", "supply.left", waterKg, 0, GALLON_KG, "gal"),
+                workings.book()
+                        .difference(
+                                key + "water-used", "supply.used", new FigureBook.Masses(usedKg, 0), GALLON_KG, "gal"),
+                workings.book()
+                        .difference(
+                                key + "water-left", "supply.left", new FigureBook.Masses(waterKg, 0), GALLON_KG, "gal"),
                 taken,
-                difference(key + "coal-used", "supply.used", burntKg, 0, CWT_KG, "cwt"),
-                difference(key + "coal-left", "supply.left", coalLeftKg, 0, CWT_KG, "cwt"));
-    }
-
-    private Term difference(String key, String name, double firstKg, double secondKg, double unitKg, String unit) {
-        Step step = new Step(
-                StepKind.FORMULA,
-                name,
-                "(first - second) / unit",
-                List.of(
-                        new Input("first", firstKg, "kg", "run:supplies"),
-                        new Input("second", secondKg, "kg", "run:supplies"),
-                        new Input("unit", unitKg, "kg per " + unit, "UNITS")),
-                (firstKg - secondKg) / unitKg,
-                unit,
-                "ARITHMETIC");
-        return workings.book().put(key, Figure.of(List.of(step)));
+                workings.book()
+                        .difference(key + "coal-used", "supply.used", new FigureBook.Masses(burntKg, 0), CWT_KG, "cwt"),
+                workings.book()
+                        .difference(
+                                key + "coal-left", "supply.left", new FigureBook.Masses(coalLeftKg, 0), CWT_KG, "cwt"));
     }
 }

@@ -289,7 +289,7 @@ final class TrainModel {
     private static EngineState state(Engine engine, EngineTurn turn) {
         Boiler boiler = engine.parameters().boiler();
         double pressurePa = Math.min(boiler.pressureMaxPa(), Units.paFromPsi(turn.pressurePsi()));
-        double waterKg = boiler.waterLeastKg() + turn.glassShare() * (boiler.waterFullKg() - boiler.waterLeastKg());
+        double waterKg = boiler.waterLeastKg() + turn.glassShare() * boiler.glassKg();
         return new EngineState(
                 pressurePa, waterKg, FIRE_SHARE * engine.furnace().fullKg());
     }

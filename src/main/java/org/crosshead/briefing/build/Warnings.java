@@ -74,14 +74,7 @@ final class Warnings {
                 found.add(Phrase.of(
                         "today.low-pressure",
                         Term.text(number),
-                        workings.book()
-                                .fromBoiler(
-                                        key,
-                                        new FigureBook.Reading(
-                                                "run.pressure", pressurePa, "Pa", Units.paFromPsi(1), "psi"),
-                                        run,
-                                        lowestPressure,
-                                        index),
+                        workings.book().pressure(key, run, lowestPressure, index),
                         workings.place(run.positionM(lowestPressure)),
                         workings.book()
                                 .given(key + ".least", Units.psiFromPa(leastPa), "psi", "class:pressure-least")));

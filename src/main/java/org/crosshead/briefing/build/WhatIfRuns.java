@@ -75,7 +75,7 @@ final class WhatIfRuns {
                         road.reversalsM(),
                         road.marksM()),
                 request.train(),
-                stopping(later(request.calls(), MINUTE_S * asked.lateMinutes()), asked.stop()),
+                stopping(request, later(request.calls(), MINUTE_S * asked.lateMinutes()), asked.stop()),
                 request.policy());
         return asked.loadPercent() == PER_CENT ? other : other.withTrailing(asked.loadPercent() / PER_CENT);
     }
@@ -114,12 +114,12 @@ final class WhatIfRuns {
     }
 
     /** Returns the calls with a stop that is not booked; one near a call is made there. */
-    private static List<Call> stopping(List<Call> calls, WhatIf.@Nullable Stop stop) {
+    private static List<Call> stopping(RunRequest request, List<Call> calls, WhatIf.@Nullable Stop stop) {
         if (stop == null) {
             return calls;
         }
-        double endM = calls.get(calls.size() - 1).positionM();
-        if (stop.pathM() <= calls.get(0).positionM() + NEAR_CALL_M || stop.pathM() >= endM - NEAR_CALL_M) {
+        boolean onTheWay = stop.pathM() > request.startM() + NEAR_CALL_M && stop.pathM() < request.endM() - NEAR_CALL_M;
+        if (!onTheWay || isUnderATurnedTrain(request, stop.pathM())) {
             throw new BriefingRefusedException("what-if-stop-place");
         }
         List<Call> stopping = new ArrayList<>();
@@ -136,6 +136,13 @@ final class WhatIfRuns {
         return stopping;
     }
 
+    /** Says whether the train lies over a place once it has reversed: its head is beyond it from the start. */
+    private static boolean isUnderATurnedTrain(RunRequest request, double atM) {
+        double lengthM = request.train().body().lengthM();
+        return request.road().reversalsM().stream()
+                .anyMatch(reversalM -> atM > reversalM + NEAR_CALL_M && atM < reversalM + lengthM + NEAR_CALL_M);
+    }
+
     private static Call.Standing standing(WhatIf.Stop stop, Call.Standing booked) {
         return new Call.Standing(Math.max(booked.leastS(), MINUTE_S * stop.minutes()), booked.takesWater());
     }
@@ -146,9 +153,7 @@ final class WhatIfRuns {
         Boiler boiler = request.train().engines().get(0).engine().parameters().boiler();
         int pressure = run.lowestPressure(0);
         int water = run.lowestWater(0);
-        double glass = PER_CENT
-                * (run.waterKg(water) - boiler.waterLeastKg())
-                / (boiler.waterFullKg() - boiler.waterLeastKg());
+        double glass = PER_CENT * boiler.glassShare(run.waterKg(water));
         return new Side(
                 arrivals(request, run, lateS),
                 Units.lbFromKg(run.coalTotalKg(0)),

@@ -1,7 +1,6 @@
 package org.crosshead.briefing.document;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The fireman's work as the forecast has it.
@@ -35,7 +34,6 @@ public record FiremanPlan(List<Double> rounds, List<Stretch> feeds, List<Stretch
      * @param say what else to mind, in running order
      */
     public record Row(
-            Place from,
             String fromName,
             String toName,
             Term coal,
@@ -43,7 +41,7 @@ public record FiremanPlan(List<Double> rounds, List<Stretch> feeds, List<Stretch
             String fire,
             String dampers,
             Term pressure,
-            @Nullable Term glass,
+            Term glass,
             List<Phrase> say) {
 
         public Row {

@@ -1,5 +1,6 @@
 package org.crosshead.briefing.document;
 
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,4 +30,13 @@ public record HandlingRow(
         Term pressure,
         Term water,
         double minuteOfRun,
-        @Nullable Phrase ifNot) {}
+        @Nullable Phrase ifNot) {
+
+    private static final Set<String> SETTINGS =
+            Set.of("open-up", "notch-up", "let-out", "shut-off", "ease-regulator", "widen-regulator");
+
+    /** Says whether regulator or cutoff is set here on the road: such a point can be moved or left out. */
+    public boolean setsOnTheRoad() {
+        return SETTINGS.contains(action);
+    }
+}

@@ -2,7 +2,6 @@ package org.crosshead.briefing.web;
 
 import java.io.Serializable;
 import java.util.List;
-import java.util.Set;
 import org.crosshead.briefing.BriefingRefusedException;
 import org.crosshead.briefing.Briefings;
 import org.crosshead.briefing.HandPointDraft;
@@ -26,10 +25,6 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 @Controller
 @RequestMapping("/briefings/{id}/by-hand")
 class ByHandController {
-
-    /** Points that are settings of the plan: these can be moved or struck. */
-    private static final Set<String> SETTINGS =
-            Set.of("open-up", "notch-up", "let-out", "shut-off", "ease-regulator", "widen-regulator");
 
     private static final double SAME_PLACE_M = 1;
 
@@ -64,6 +59,10 @@ class ByHandController {
     @GetMapping
     String page(@PathVariable long id, Model model) {
         IssuedBriefing briefing = briefings.show(id);
+        long newest = briefings.ofTrain(briefing.trainId()).get(0).id();
+        if (newest != id) {
+            return "redirect:/briefings/" + newest + "/by-hand";
+        }
         model.addAttribute("briefing", briefing);
         model.addAttribute("document", briefing.document());
         model.addAttribute(
@@ -79,7 +78,7 @@ class ByHandController {
 
     private static List<HandlingRow> settings(IssuedBriefing briefing) {
         return briefing.document().handling().stream()
-                .filter(row -> SETTINGS.contains(row.action()))
+                .filter(HandlingRow::setsOnTheRoad)
                 .toList();
     }
 
@@ -91,20 +90,29 @@ class ByHandController {
             flash.addFlashAttribute("done", "briefing.by-hand.kept");
             return "redirect:/briefings/" + made + "/by-hand";
         } catch (BriefingRefusedException ex) {
-            BriefingWords words =
-                    new BriefingWords(messages, briefing.document().heading().zone());
-            flash.addFlashAttribute("refused", "briefing.refused." + ex.code());
-            flash.addFlashAttribute("refusedAt", ex.place().map(words::place).orElse(""));
             flash.addFlashAttribute("form", form);
-            return "redirect:/briefings/{id}/by-hand";
+            return refused(briefing, ex, flash);
         }
+    }
+
+    private String refused(IssuedBriefing briefing, BriefingRefusedException ex, RedirectAttributes flash) {
+        BriefingWords words =
+                new BriefingWords(messages, briefing.document().heading().zone());
+        flash.addFlashAttribute("refused", "briefing.refused." + ex.code());
+        flash.addFlashAttribute("refusedAt", ex.place().map(words::place).orElse(""));
+        return "redirect:/briefings/{id}/by-hand";
     }
 
     @PostMapping("/{point}/withdraw")
     String withdraw(@PathVariable long id, @PathVariable long point, RedirectAttributes flash) {
-        long made = plans.withdraw(briefings.show(id).trainId(), point);
-        flash.addFlashAttribute("done", "briefing.by-hand.withdrawn");
-        return "redirect:/briefings/" + made + "/by-hand";
+        IssuedBriefing briefing = briefings.show(id);
+        try {
+            long made = plans.withdraw(briefing.trainId(), point);
+            flash.addFlashAttribute("done", "briefing.by-hand.withdrawn");
+            return "redirect:/briefings/" + made + "/by-hand";
+        } catch (BriefingRefusedException ex) {
+            return refused(briefing, ex, flash);
+        }
     }
 
     private HandPointDraft draft(IssuedBriefing briefing, Form form) {

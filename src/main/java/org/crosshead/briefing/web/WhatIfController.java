@@ -36,9 +36,8 @@ class WhatIfController {
     @GetMapping
     String form(@PathVariable long id, @ModelAttribute("given") WhatIfForm given, Model model) {
         IssuedBriefing briefing = briefings.show(id);
-        WhatIfForm form = given.filled(
-                briefing.document().heading().rail().name(),
-                briefing.document().heading().engines().get(0).number());
+        String engineNow = briefing.document().heading().engines().get(0).number();
+        WhatIfForm form = given.filled(briefing.document().heading().rail().name(), engineNow);
         model.addAttribute("briefing", briefing);
         model.addAttribute("document", briefing.document());
         model.addAttribute(
@@ -49,6 +48,7 @@ class WhatIfController {
                 "engines", engines.all().stream().map(EngineRevision::content).toList());
         model.addAttribute("things", things(briefing));
         model.addAttribute("form", form);
+        model.addAttribute("more", form.asksMore(engineNow));
         if (given.sent()) {
             try {
                 WhatIf asked = form.asked();

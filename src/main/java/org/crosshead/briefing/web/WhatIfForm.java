@@ -65,6 +65,16 @@ record WhatIfForm(
                 or(slowSpeed, "20"));
     }
 
+    /** Says whether more is asked than load, rail, lateness and pressure. */
+    boolean asksMore(String engineNow) {
+        return !"100".equals(coal)
+                || "yes".equals(tender)
+                || !isBlank(help)
+                || !isBlank(stop)
+                || !isBlank(slowFrom)
+                || !engineNow.equals(engine);
+    }
+
     /** @throws BriefingRefusedException if anything cannot be read or is out of its range */
     WhatIf asked() {
         return new WhatIf(

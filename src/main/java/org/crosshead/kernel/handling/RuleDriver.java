@@ -262,7 +262,7 @@ public final class RuleDriver implements Driver {
         EngineState state = moment.state(0);
         LocomotiveParameters.Boiler boiler = moment.engine(0).parameters().boiler();
         double share = state.pressurePa() / boiler.pressureMaxPa() - raised;
-        double water = (state.waterKg() - boiler.waterLeastKg()) / (boiler.waterFullKg() - boiler.waterLeastKg());
+        double water = boiler.glassShare(state.waterKg());
         boolean onBank = moment.gradient(0, LOOK_AHEAD_M) > BANK;
         double factor = onBank && water > WATER_SPARE
                 ? between(share, EASE_BELOW, EASED, BORROW_ABOVE, BORROW)

@@ -114,7 +114,8 @@ public final class RuleFireman implements Fireman {
         double base = gathersSpeed ? Math.max(expected, GATHERING_SHARE * most) : expected;
         double level = task == Task.BUILD_UP || task == Task.FILL_UP ? FULL_GLASS : WORKING_GLASS;
         double glass = glass(moment, engine);
-        double wantedFeed = steam + (level - glass) * waterRangeKg(worked) / LEVEL_TIME_S;
+        double wantedFeed =
+                steam + (level - glass) * worked.parameters().boiler().glassKg() / LEVEL_TIME_S;
         double feed = share < LOW_PRESSURE && glass > LOW_GLASS ? EASED_FEED * Math.min(steam, wantedFeed) : wantedFeed;
         double blower = isShut(moment) ? (share < PRESSURE_AIM ? 1 : BLOWER_CRACKED) : 0;
         if (share > BLOWING_SHARE && glass < FULL_GLASS) {
@@ -178,11 +179,6 @@ public final class RuleFireman implements Fireman {
 
     private static double glass(Moment moment, int engine) {
         Boiler boiler = moment.engine(engine).parameters().boiler();
-        return (moment.state(engine).waterKg() - boiler.waterLeastKg()) / waterRangeKg(moment.engine(engine));
-    }
-
-    private static double waterRangeKg(Engine engine) {
-        Boiler boiler = engine.parameters().boiler();
-        return Math.max(1, boiler.waterFullKg() - boiler.waterLeastKg());
+        return boiler.glassShare(moment.state(engine).waterKg());
     }
 }

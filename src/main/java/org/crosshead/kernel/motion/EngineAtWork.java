@@ -37,7 +37,7 @@ public record EngineAtWork(Engine engine, EngineState start, Supply supply, Assi
     public Controls followed(Controls told, EngineState state) {
         LocomotiveParameters.Boiler boiler = engine.parameters().boiler();
         double pressure = (state.pressurePa() / boiler.pressureMaxPa() - PRESSURE_LOW) / PRESSURE_RANGE;
-        double glass = (state.waterKg() - boiler.waterLeastKg()) / (boiler.waterFullKg() - boiler.waterLeastKg());
+        double glass = boiler.glassShare(state.waterKg());
         double spare = Math.max(0, Math.min(1, Math.min(pressure, glass / GLASS_LOW)));
         double widest = Controls.FIRST_VALVE + (1 - Controls.FIRST_VALVE) * spare;
         Controls own = handles(told);

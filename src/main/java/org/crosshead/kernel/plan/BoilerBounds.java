@@ -39,7 +39,7 @@ final class BoilerBounds {
     }
 
     private static EngineState state(Boiler boiler, double pressurePa, double glass) {
-        double waterKg = boiler.waterLeastKg() + glass * (boiler.waterFullKg() - boiler.waterLeastKg());
+        double waterKg = boiler.waterLeastKg() + glass * boiler.glassKg();
         return new EngineState(pressurePa, waterKg, 0);
     }
 

@@ -85,7 +85,7 @@ public final class PlanDriver implements Driver {
                 : StartingNotches.cutoff(gear, planned, moment.speedMps(), moment.sinceStandingM());
         boolean starting = cutoff > planned;
         boolean spared = !starting && !stalls && spares(moment, setting.controls());
-        boolean farBehind = planned > setting.controls().cutoff() + NOTCH;
+        boolean farBehind = planned > setting.controls().cutoff() + 1.5 * NOTCH;
         double regulator = spared || (starting && gentle(moment, cutoff))
                 ? Controls.FIRST_VALVE
                 : stalls || farBehind ? 1 : setting.controls().regulator();

@@ -93,8 +93,7 @@ public final class PlanFireman implements Fireman {
 
     private static double feed(Moment moment, EngineState state, double most, double off) {
         Boiler boiler = moment.engine(0).parameters().boiler();
-        double range = Math.max(1, boiler.waterFullKg() - boiler.waterLeastKg());
-        double glass = (state.waterKg() - boiler.waterLeastKg()) / range;
+        double glass = boiler.glassShare(state.waterKg());
         double steam = moment.steamKgPerS(0);
         double wanted = steam + FEED_GAIN * most * off;
         double share = state.pressurePa() / boiler.pressureMaxPa();

@@ -7,11 +7,11 @@ import java.util.List;
  *
  * @param days how many were run
  * @param placesM rising; the bands have a value for each
- * @param lateS by how much later than forecast
  * @param pressurePa of the train engine
  * @param waterKg in its boiler
  * @param coalKg put on by its fireman since the start
- * @param arrivedDays on how many the train reached its last call
+ * @param leastPressurePa what nine days in ten do not fall below anywhere
+ * @param leastWaterKg likewise
  * @param standsM where the train stood or was not held on the others, rising
  * @param easedDays on how many the driver had to ease steam for the rail, by place; 0 where he does so in the forecast too
  * @param lowWaterDays on how many the water fell below the class's least
@@ -20,11 +20,11 @@ import java.util.List;
 public record Bands(
         int days,
         List<Double> placesM,
-        Band lateS,
         Band pressurePa,
         Band waterKg,
         Band coalKg,
-        int arrivedDays,
+        double leastPressurePa,
+        double leastWaterKg,
         List<Double> standsM,
         List<Integer> easedDays,
         int lowWaterDays,

@@ -13,9 +13,8 @@ import org.crosshead.kernel.traction.LimitedBy;
 final class DayRun {
 
     /** Values at the places, NaN beyond where the train came. */
-    final double[] timeS;
-
     final double[] pressurePa;
+
     final double[] waterKg;
     final double[] coalKg;
     final boolean[] eased;
@@ -23,22 +22,22 @@ final class DayRun {
     final double[] arrivalS;
 
     final OptionalDouble standsM;
+    final double leastPressurePa;
     final double leastWaterKg;
 
     DayRun(RunOutcome outcome, double[] placesM, int calls) {
         Run run = outcome.run();
-        timeS = new double[placesM.length];
         pressurePa = new double[placesM.length];
         waterKg = new double[placesM.length];
         coalKg = new double[placesM.length];
         eased = new boolean[placesM.length];
         arrivalS = new double[calls];
         standsM = outcome instanceof RunOutcome.Arrives ? OptionalDouble.empty() : OptionalDouble.of(run.endM());
+        leastPressurePa = run.pressurePa(run.lowestPressure(0));
         leastWaterKg = run.waterKg(run.lowestWater(0));
         for (int i = 0; i < placesM.length; i++) {
             boolean reached = placesM[i] <= run.endM();
             int sample = reached ? run.sampleAt(placesM[i]) : -1;
-            timeS[i] = reached ? run.at(placesM[i]).timeS() : Double.NaN;
             pressurePa[i] = reached ? run.pressurePa(sample) : Double.NaN;
             waterKg[i] = reached ? run.waterKg(sample) : Double.NaN;
             coalKg[i] = reached ? run.coalBurntKg(sample, 0) : Double.NaN;

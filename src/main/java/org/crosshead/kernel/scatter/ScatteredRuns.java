@@ -93,7 +93,7 @@ public final class ScatteredRuns {
 
     private Gauges gauges(Day day) {
         Boiler boiler = request.train().engines().get(0).engine().parameters().boiler();
-        return new Gauges(day.pressurePa(), day.glassShare() * (boiler.waterFullKg() - boiler.waterLeastKg()));
+        return new Gauges(day.pressurePa(), day.glassShare() * boiler.glassKg());
     }
 
     /** Returns the settings where they are made a little early or late, in the same order. */
@@ -133,14 +133,11 @@ public final class ScatteredRuns {
         return new Bands(
                 runs.length,
                 list(placesM),
-                band(
-                        runs,
-                        placesM.length,
-                        (run, i) -> run.timeS[i] - forecast.at(placesM[i]).timeS()),
                 band(runs, placesM.length, (run, i) -> run.pressurePa[i]),
                 band(runs, placesM.length, (run, i) -> run.waterKg[i]),
                 band(runs, placesM.length, (run, i) -> run.coalKg[i]),
-                runs.length - standsM.length,
+                share(sorted(runs, run -> run.leastPressurePa), runs.length, LOW),
+                share(sorted(runs, run -> run.leastWaterKg), runs.length, LOW),
                 list(standsM),
                 IntStream.range(0, placesM.length)
                         .mapToObj(i -> told.eased[i]

@@ -185,5 +185,15 @@ public record LocomotiveParameters(
             injectorKgPerS.ifPresent(delivery -> Check.within("injectorKgPerS", delivery, 0.05, 15));
             pressureLeastPa.ifPresent(least -> Check.within("pressureLeastPa", least, 0, LEAST_SHARE * pressureMaxPa));
         }
+
+        /** Returns the water between the bottom of the glass and its top, kg; at least 1. */
+        public double glassKg() {
+            return Math.max(1, waterFullKg - waterLeastKg);
+        }
+
+        /** Returns which share of the glass this water fills; below 0 where it is not seen. */
+        public double glassShare(double waterKg) {
+            return (waterKg - waterLeastKg) / glassKg();
+        }
     }
 }

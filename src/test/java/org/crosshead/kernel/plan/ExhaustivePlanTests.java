@@ -13,8 +13,6 @@ import org.crosshead.kernel.motion.Run;
 import org.crosshead.kernel.motion.RunOutcome;
 import org.crosshead.kernel.motion.RunRequest;
 import org.crosshead.kernel.traction.Controls;
-import org.crosshead.kernel.traction.Engine;
-import org.crosshead.kernel.traction.EngineState;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -24,22 +22,11 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class ExhaustivePlanTests {
 
-    private static final double COAL_KG_PER_KG = 0.14;
     private static final double WORSE_MOST = 1.006;
     private static final double SAME_S = 1;
     private static final List<Controls> SETTINGS =
             List.of(new Controls(0, 0), new Controls(1, 0.15), new Controls(1, 0.2), new Controls(1, 0.3));
     private static final double[] PLACES_M = {300, 1_700, 3_100, 4_500, 5_900, 7_300};
-
-    /** Coal put on, less what lies more on the grate, more or less what the boiler has less or more than at the start. */
-    private static double coalKg(RunRequest request, Run run) {
-        Engine engine = request.train().engines().get(0).engine();
-        EngineState first = run.state(0, 0);
-        EngineState last = run.state(run.size() - 1, 0);
-        return run.coalTotalKg(0)
-                - (last.fireKg() - first.fireKg())
-                + COAL_KG_PER_KG * (engine.reserveKg(first) - engine.reserveKg(last));
-    }
 
     @ParameterizedTest
     @CsvSource({
@@ -64,7 +51,7 @@ class ExhaustivePlanTests {
                 .toArray();
         double best = IntStream.range(0, ways).mapToDouble(i -> coals[i]).min().orElseThrow();
         assertThat(best).as("some way arrives in time").isLessThan(Double.POSITIVE_INFINITY);
-        assertThat(coalKg(request, planned)).isLessThan(WORSE_MOST * best);
+        assertThat(PlanTrips.coalKg(request, planned)).isLessThan(WORSE_MOST * best);
     }
 
     /** Returns the coal of one way; infinite where it does not arrive as soon as the plan. */
@@ -93,6 +80,6 @@ class ExhaustivePlanTests {
                 Pace.of(request, planned));
         boolean inTime =
                 outcome instanceof RunOutcome.Arrives && outcome.run().durationS() <= planned.durationS() + SAME_S;
-        return inTime ? coalKg(request, outcome.run()) : Double.POSITIVE_INFINITY;
+        return inTime ? PlanTrips.coalKg(request, outcome.run()) : Double.POSITIVE_INFINITY;
     }
 }

@@ -66,13 +66,6 @@ class HandedPlanTests {
     }
 
     @Test
-    void oneThatWouldStopTheTrainOnTheWayIsLeftOut() {
-        PlanSetting last = PLAN.settings().get(PLAN.settings().size() - 1);
-        HandedPlan shut = with(new HandChange.Struck(last.fromM()), new HandChange.Added(6_000, new Controls(0, 0)));
-        assertThat(shut.plan().outcome()).isInstanceOf(RunOutcome.Arrives.class);
-    }
-
-    @Test
     void oneThatWouldTakeThePressureBelowWhatIsAllowedIsLeftOut() {
         double atLowestPa = PLAN.outcome().run().pressurePa(PLAN.outcome().run().lowestPressure(0));
         HandedPlan open =
@@ -81,6 +74,16 @@ class HandedPlanTests {
         assertThat(done.fate()).isEqualTo(HandedPlan.Fate.LOW_PRESSURE);
         assertThat(done.coalKg()).isZero();
         assertThat(open.plan()).isSameAs(PLAN);
+    }
+
+    @Test
+    void trainOnWhichSteamIsShutEarlyRunsOnAndIsLater() {
+        PlanSetting last = PLAN.settings().get(PLAN.settings().size() - 1);
+        HandedPlan shut = with(new HandChange.Added(last.fromM() - 4_000, new Controls(0, 0)));
+        HandedPlan.Done done = shut.done().get(0);
+        assertThat(done.fate()).isEqualTo(HandedPlan.Fate.APPLIED);
+        assertThat(done.timeS()).isGreaterThan(60);
+        assertThat(shut.plan().outcome()).isInstanceOf(RunOutcome.Arrives.class);
     }
 
     @Test

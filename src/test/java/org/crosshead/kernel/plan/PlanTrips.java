@@ -8,6 +8,7 @@ import org.crosshead.kernel.braking.Application;
 import org.crosshead.kernel.motion.Call;
 import org.crosshead.kernel.motion.EngineAtWork;
 import org.crosshead.kernel.motion.MakeUp;
+import org.crosshead.kernel.motion.Run;
 import org.crosshead.kernel.motion.RunPolicy;
 import org.crosshead.kernel.motion.RunRequest;
 import org.crosshead.kernel.motion.RunRoad;
@@ -23,6 +24,7 @@ import org.crosshead.kernel.track.SpeedLimits;
 import org.crosshead.kernel.track.Track;
 import org.crosshead.kernel.traction.Engine;
 import org.crosshead.kernel.traction.EngineFixtures;
+import org.crosshead.kernel.traction.EngineState;
 import org.crosshead.kernel.traction.RailState;
 import org.crosshead.kernel.traction.SteamEngine;
 import org.crosshead.kernel.units.Units;
@@ -31,9 +33,22 @@ import org.crosshead.kernel.units.Units;
 final class PlanTrips {
 
     private static final double MARK_M = 700;
+    /** Steam of a boiler turned into coal for comparing two runs, kg of coal for a kilogram. */
+    private static final double COAL_KG_PER_KG = 0.14;
+
     private static final Engine EXPRESS = SteamEngine.of(EngineFixtures.express());
 
     private PlanTrips() {}
+
+    /** Coal put on, less what lies more on the grate, more or less what the boiler has less or more than at the start. */
+    static double coalKg(RunRequest request, Run run) {
+        Engine engine = request.train().engines().get(0).engine();
+        EngineState first = run.state(0, 0);
+        EngineState last = run.state(run.size() - 1, 0);
+        return run.coalTotalKg(0)
+                - (last.fireKg() - first.fireKg())
+                + COAL_KG_PER_KG * (engine.reserveKg(first) - engine.reserveKg(last));
+    }
 
     /** A trip from stop to stop over one profile; booked to take so long. */
     static RunRequest trip(double[] boundariesM, double[] gradients, int coaches, OptionalDouble bookedS) {

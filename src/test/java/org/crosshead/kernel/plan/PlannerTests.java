@@ -33,8 +33,6 @@ class PlannerTests {
 
     private static final double LATE_S = 30;
     private static final double PRESSURE_SHARE = 0.85;
-    /** Steam of a boiler turned into coal for comparing two runs, kg of coal for a kilogram. */
-    private static final double COAL_KG_PER_KG = 0.14;
 
     static IntStream seeds() {
         return IntStream.rangeClosed(1, 24);
@@ -53,16 +51,6 @@ class PlannerTests {
         return request.calls().get(1).times().arrivalS().orElseThrow();
     }
 
-    /** Coal put on, less what lies more on the grate, more or less what the boiler has less or more than at the start. */
-    private static double coalKg(RunRequest request, Run run) {
-        Engine engine = request.train().engines().get(0).engine();
-        EngineState first = run.state(0, 0);
-        EngineState last = run.state(run.size() - 1, 0);
-        return run.coalBurntKg(run.size() - 1, 0)
-                - (last.fireKg() - first.fireKg())
-                + COAL_KG_PER_KG * (engine.reserveKg(first) - engine.reserveKg(last));
-    }
-
     @ParameterizedTest
     @MethodSource("seeds")
     void isInTimeAndBurnsNoMoreThanTheRules(int seed) {
@@ -70,7 +58,7 @@ class PlannerTests {
         Run planned = arrived(plan(request).outcome());
         Run byRules = arrived(Forecast.timed(request, new RuleDriver(), new RuleFireman()));
         assertThat(planned.durationS()).isLessThanOrEqualTo(bookedS(request) + LATE_S);
-        assertThat(coalKg(request, planned)).isLessThan(coalKg(request, byRules));
+        assertThat(PlanTrips.coalKg(request, planned)).isLessThan(PlanTrips.coalKg(request, byRules));
     }
 
     @ParameterizedTest

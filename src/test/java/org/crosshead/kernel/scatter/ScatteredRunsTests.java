@@ -41,11 +41,11 @@ class ScatteredRunsTests {
     @Test
     void withoutScatterEveryDayIsAsForecast() {
         Bands bands = runs(Spread.NONE).bands(3);
-        assertThat(bands.arrivedDays()).isEqualTo(3);
+        assertThat(bands.standsM()).isEmpty();
+        assertThat(bands.leastPressurePa()).isEqualTo(FORECAST.pressurePa(FORECAST.lowestPressure(0)));
+        assertThat(bands.leastWaterKg()).isEqualTo(FORECAST.waterKg(FORECAST.lowestWater(0)));
         for (int i = 0; i < bands.placesM().size(); i++) {
             int sample = FORECAST.sampleAt(bands.placesM().get(i));
-            assertThat(bands.lateS().low().get(i)).isEqualTo(0);
-            assertThat(bands.lateS().high().get(i)).isEqualTo(0);
             assertThat(bands.pressurePa().middle().get(i)).isEqualTo(FORECAST.pressurePa(sample));
             assertThat(bands.waterKg().middle().get(i)).isEqualTo(FORECAST.waterKg(sample));
             assertThat(bands.coalKg().middle().get(i)).isEqualTo(FORECAST.coalBurntKg(sample, 0));
@@ -66,16 +66,20 @@ class ScatteredRunsTests {
     @Test
     void bandsOpenAlongTheRoadAndHoldTheForecast() {
         Bands bands = runs(USUAL).bands(200);
-        assertThat(bands.arrivedDays()).isEqualTo(200);
+        assertThat(bands.standsM()).isEmpty();
         int last = bands.placesM().size() - 1;
         double width = bands.coalKg().high().get(last) - bands.coalKg().low().get(last);
         assertThat(width).isGreaterThan(0.1 * bands.coalKg().middle().get(last));
         for (int i = 0; i <= last; i++) {
-            assertThat(bands.lateS().low().get(i))
-                    .isLessThanOrEqualTo(bands.lateS().middle().get(i));
-            assertThat(bands.lateS().middle().get(i))
-                    .isLessThanOrEqualTo(bands.lateS().high().get(i));
+            assertThat(bands.coalKg().low().get(i))
+                    .isLessThanOrEqualTo(bands.coalKg().middle().get(i));
+            assertThat(bands.coalKg().middle().get(i))
+                    .isLessThanOrEqualTo(bands.coalKg().high().get(i));
             assertThat(bands.pressurePa().high().get(i)).isLessThan(1.05 * 1.55e6);
+            assertThat(bands.leastPressurePa())
+                    .isLessThanOrEqualTo(bands.pressurePa().low().get(i));
+            assertThat(bands.leastWaterKg())
+                    .isLessThanOrEqualTo(bands.waterKg().low().get(i));
         }
         Bands.Arrival arrival = bands.calls().get(bands.calls().size() - 1);
         assertThat(arrival.lowS()).isLessThan(FORECAST.durationS());
