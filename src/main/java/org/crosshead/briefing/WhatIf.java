@@ -27,6 +27,7 @@ public record WhatIf(
     private static final double PRESSURE_LEAST = 60;
     private static final double COAL_LEAST = 50;
     private static final double COAL_MOST = 120;
+    private static final double GRATE_LEAST = 50;
     private static final double WHOLE = 100;
     private static final double STOP_MOST = 60;
     private static final double SLOW_LEAST = 5;
@@ -47,6 +48,7 @@ public record WhatIf(
      *
      * @param pressurePercent pressure at the start, of what the briefing counts with, from 60 to 100
      * @param coalPercent heat of the coal, of what the briefing counts with, from 50 to 120
+     * @param gratePercent part of the grate that burns, the rest clinkered, from 50 to 100
      * @param number of another train engine; null for the one booked
      * @param tenderFirst whether the train engine runs tender or bunker first all the way; false for as booked
      * @param help an engine that assists; null for none besides those booked
@@ -54,6 +56,7 @@ public record WhatIf(
     public record EngineDay(
             double pressurePercent,
             double coalPercent,
+            double gratePercent,
             @Nullable String number,
             boolean tenderFirst,
             @Nullable Help help) {
@@ -61,10 +64,11 @@ public record WhatIf(
         public EngineDay {
             within("pressure", pressurePercent, PRESSURE_LEAST, WHOLE);
             within("coal", coalPercent, COAL_LEAST, COAL_MOST);
+            within("grate", gratePercent, GRATE_LEAST, WHOLE);
         }
 
         static EngineDay asBooked(double pressurePercent) {
-            return new EngineDay(pressurePercent, WHOLE, null, false, null);
+            return new EngineDay(pressurePercent, WHOLE, WHOLE, null, false, null);
         }
     }
 

@@ -8,10 +8,13 @@ import org.crosshead.kernel.braking.CastIronBlocks;
 import org.crosshead.kernel.braking.ContinuousBrake;
 import org.crosshead.kernel.braking.ServiceBrakes;
 import org.crosshead.kernel.braking.StoppingDistance;
+import org.crosshead.kernel.cylinder.ColdCylinder;
 import org.crosshead.kernel.resistance.RunningResistance;
 import org.crosshead.kernel.resistance.TrainBody;
+import org.crosshead.kernel.steam.SaturatedSteam;
 import org.crosshead.kernel.track.GradientProfile;
 import org.crosshead.kernel.traction.Controls;
+import org.crosshead.kernel.traction.LocomotiveParameters;
 import org.crosshead.kernel.traction.ShortMove;
 import org.crosshead.kernel.traction.ShortMove.Burst;
 import org.crosshead.kernel.traction.ShortMove.Move;
@@ -23,10 +26,19 @@ import org.crosshead.kernel.units.Units;
  * @param bursts the first valve opened for a moment and shut again, without brake
  * @param stopM in which the engine's own brake stops it from {@link #WALKING_MPH}, service application, no time to act; empty without a
  *     power brake
+ * @param cold what condenses in cold cylinders
+ * @param lagM way over which the pull follows the regulator under way, at {@link #LAG_CUTOFF}
  */
-public record ShortMoves(List<Row> bursts, OptionalDouble stopM) {
+public record ShortMoves(List<Row> bursts, OptionalDouble stopM, Cold cold, double lagM) {
 
     public static final double WALKING_MPH = 3;
+
+    public static final double LAG_CUTOFF = 0.25;
+    /** Half a dozen beats when moving off, about. */
+    public static final double FIRST_BEATS_S = 12;
+
+    private static final double COLD_K = 288;
+    private static final double LONG_S = 3_600;
 
     private static final double[] SECONDS = {1, 2, 4};
     private static final double LEVEL_M = 5_000;
@@ -37,6 +49,26 @@ public record ShortMoves(List<Row> bursts, OptionalDouble stopM) {
 
     /** One burst of steam. */
     public record Row(double openS, boolean cocksOpen, Move move) {}
+
+    /**
+     * Water in one cold cylinder, kg; at most.
+     *
+     * @param firstKg over the first beats, {@link #FIRST_BEATS_S}
+     * @param throughKg until it is warm through
+     * @param clearanceKg that fills the clearance at one end
+     */
+    public record Cold(double firstKg, double throughKg, double clearanceKg) {
+
+        static Cold of(LocomotiveParameters parameters) {
+            ColdCylinder cylinder = new ColdCylinder(
+                    parameters.cylinders().boreM(), parameters.cylinders().strokeM());
+            double steamPa = parameters.boiler().pressureMaxPa() + SaturatedSteam.ATMOSPHERE_PA;
+            return new Cold(
+                    cylinder.condensedKg(steamPa, COLD_K, FIRST_BEATS_S),
+                    cylinder.condensedKg(steamPa, COLD_K, LONG_S),
+                    cylinder.clearanceKg(parameters.valveGear().form().clearance()));
+        }
+    }
 
     public static ShortMoves of(EngineFigures.Resolved engine) {
         RunningResistance resistance = engine.resistance(ResistanceRule.USUAL);
@@ -56,7 +88,11 @@ public record ShortMoves(List<Row> bursts, OptionalDouble stopM) {
                                 new Burst(openS, Controls.FIRST_VALVE, cocksOpen))));
             }
         }
-        return new ShortMoves(rows, stopM(engine, body));
+        return new ShortMoves(
+                rows,
+                stopM(engine, body),
+                Cold.of(engine.parameters()),
+                ShortMove.lagM(engine.parameters(), LAG_CUTOFF));
     }
 
     private static OptionalDouble stopM(EngineFigures.Resolved engine, TrainBody body) {

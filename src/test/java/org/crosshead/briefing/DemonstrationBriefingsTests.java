@@ -504,7 +504,7 @@ class DemonstrationBriefingsTests {
                                 100,
                                 RailState.DRY,
                                 0,
-                                new WhatIf.EngineDay(100, 100, null, false, null),
+                                new WhatIf.EngineDay(100, 100, 100, null, false, null),
                                 new WhatIf.Stop(stopM, 2),
                                 null));
             } catch (BriefingRefusedException ex) {
@@ -556,24 +556,27 @@ class DemonstrationBriefingsTests {
     @Test
     void engineCoalHelpStopAndRestrictionOfAnotherDayCount() {
         long id = prepared(named("1X01").id());
-        WhatIf.EngineDay booked = new WhatIf.EngineDay(100, 100, null, false, null);
+        WhatIf.EngineDay booked = new WhatIf.EngineDay(100, 100, 100, null, false, null);
         double planned = whatIf(id, booked, null, null).otherwise().coalLb();
-        WhatIfAnswer poorCoal = whatIf(id, new WhatIf.EngineDay(100, 80, null, false, null), null, null);
+        WhatIfAnswer poorCoal = whatIf(id, new WhatIf.EngineDay(100, 80, 100, null, false, null), null, null);
         assertThat(poorCoal.otherwise().coalLb()).isGreaterThan(1.1 * planned);
-        WhatIfAnswer tenderFirst = whatIf(id, new WhatIf.EngineDay(100, 100, null, true, null), null, null);
+        WhatIfAnswer clinkered = whatIf(id, new WhatIf.EngineDay(100, 100, 60, null, false, null), null, null);
+        assertThat(laterAtTheEnd(clinkered)).isGreaterThan(Duration.ofMinutes(5));
+        WhatIfAnswer tenderFirst = whatIf(id, new WhatIf.EngineDay(100, 100, 100, null, true, null), null, null);
         assertThat(laterAtTheEnd(tenderFirst)).isGreaterThan(Duration.ofMinutes(2));
         WhatIf.Help help = new WhatIf.Help("215", "Grindlewick", "Corbel Top");
-        WhatIfAnswer helped = whatIf(id, new WhatIf.EngineDay(100, 100, null, false, help), null, null);
+        WhatIfAnswer helped = whatIf(id, new WhatIf.EngineDay(100, 100, 100, null, false, help), null, null);
         assertThat(helped.otherwise().coalLb()).isLessThan(planned);
         WhatIfAnswer stopped = whatIf(id, booked, new WhatIf.Stop(80_000, 10), null);
         assertThat(laterAtTheEnd(stopped)).isGreaterThan(Duration.ofMinutes(5));
         WhatIfAnswer slow = whatIf(id, booked, null, new WhatIf.Slow(80_000, 86_000, 10));
         assertThat(laterAtTheEnd(slow)).isGreaterThan(Duration.ofMinutes(5));
         for (WhatIf.EngineDay wrong : List.of(
-                new WhatIf.EngineDay(100, 100, "no such engine", false, null),
+                new WhatIf.EngineDay(100, 100, 100, "no such engine", false, null),
                 new WhatIf.EngineDay(
-                        100, 100, null, false, new WhatIf.Help(trainEngine(id), "Grindlewick", "Corbel Top")),
-                new WhatIf.EngineDay(100, 100, null, false, new WhatIf.Help("215", "Corbel Top", "Grindlewick")))) {
+                        100, 100, 100, null, false, new WhatIf.Help(trainEngine(id), "Grindlewick", "Corbel Top")),
+                new WhatIf.EngineDay(
+                        100, 100, 100, null, false, new WhatIf.Help("215", "Corbel Top", "Grindlewick")))) {
             ServiceJob.run(
                     INSPECTOR,
                     () -> assertThatThrownBy(

@@ -110,7 +110,10 @@ public class BriefingBuilder {
             throw new BriefingRefusedException("what-if-missing");
         }
         double heat = asked.engine().coalPercent() / PER_CENT;
-        EngineMaker fired = heat == 1 ? maker : parameters -> maker.of(parameters.burning(heat));
+        double grate = asked.engine().gratePercent() / PER_CENT;
+        EngineMaker fired = heat == 1 && grate == 1
+                ? maker
+                : parameters -> maker.of(parameters.burning(heat).onGrate(grate));
         return new WhatIfRuns(inputs, new TrainModel(inputs, fired), places(inputs, units())).answer(document, asked);
     }
 

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param late minutes
  * @param pressure per cent
  * @param coal per cent
+ * @param grate per cent
  * @param engine number of the train engine
  * @param tender "yes" for tender first
  * @param help number of an engine that assists; blank for none
@@ -29,6 +30,7 @@ record WhatIfForm(
         @Nullable String late,
         @Nullable String pressure,
         @Nullable String coal,
+        @Nullable String grate,
         @Nullable String engine,
         @Nullable String tender,
         @Nullable String help,
@@ -53,6 +55,7 @@ record WhatIfForm(
                 or(late, "0"),
                 or(pressure, "100"),
                 or(coal, "100"),
+                or(grate, "100"),
                 or(engine, engineNow),
                 or(tender, ""),
                 or(help, ""),
@@ -68,6 +71,7 @@ record WhatIfForm(
     /** Says whether more is asked than load, rail, lateness and pressure. */
     boolean asksMore(String engineNow) {
         return !"100".equals(coal)
+                || !"100".equals(grate)
                 || "yes".equals(tender)
                 || !isBlank(help)
                 || !isBlank(stop)
@@ -84,6 +88,7 @@ record WhatIfForm(
                 new WhatIf.EngineDay(
                         WhatIfController.number(pressure, "pressure"),
                         WhatIfController.number(coal, "coal"),
+                        WhatIfController.number(grate, "grate"),
                         engine,
                         "yes".equals(tender),
                         isBlank(help) ? null : new WhatIf.Help(or(help, ""), or(helpFrom, ""), or(helpTo, ""))),

@@ -47,22 +47,22 @@ public record ClosedBoiler(double volumeM3, double metalHeatJPerK) {
      * @param nearPa a pressure not far from the one sought, such as that of a moment ago; the answer does not depend on it
      */
     public Content content(Sums sums, double pressureMaxPa, double nearPa) {
-        double p = fromNear(sums, pressureMaxPa, nearPa);
+        double p = fromNear(sums.massKg(), sums.energyJ(), pressureMaxPa, nearPa);
         return Double.isNaN(p) ? between(sums, pressureMaxPa) : new Content(p, waterAt(p, sums.massKg()));
     }
 
     /** Returns the pressure by chords drawn from a near one, or NaN where they leave the range or do not close in. */
-    private double fromNear(Sums sums, double pressureMaxPa, double nearPa) {
+    private double fromNear(double massKg, double energyJ, double pressureMaxPa, double nearPa) {
         double overPa = nearPa - SLOPE_OVER_PA >= SaturatedSteam.PRESSURE_LEAST_PA ? -SLOPE_OVER_PA : SLOPE_OVER_PA;
         double p = nearPa;
-        double miss = energyAt(p, sums.massKg()) - sums.energyJ();
-        double slope = (energyAt(p + overPa, sums.massKg()) - sums.energyJ() - miss) / overPa;
+        double miss = energyAt(p, massKg) - energyJ;
+        double slope = (energyAt(p + overPa, massKg) - energyJ - miss) / overPa;
         for (int i = 0; i < ROUNDS_FROM_NEAR; i++) {
             double next = p - miss / slope;
             if (!(next > SaturatedSteam.PRESSURE_LEAST_PA && next < pressureMaxPa)) {
                 return Double.NaN;
             }
-            double nextMiss = energyAt(next, sums.massKg()) - sums.energyJ();
+            double nextMiss = energyAt(next, massKg) - energyJ;
             if (Math.abs(nextMiss) < CLOSE_PA * slope) {
                 return next;
             }

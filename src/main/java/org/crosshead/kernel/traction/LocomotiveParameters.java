@@ -38,14 +38,24 @@ public record LocomotiveParameters(
     /** Returns the same engine with coal of so much times the heat, 0.4 to 1.3. */
     public LocomotiveParameters burning(double heat) {
         Check.within("heat", heat, 0.4, 1.3);
+        return firing(boiler.grateM2(), heat * boiler.coalHeatJPerKg());
+    }
+
+    /** Returns the same engine where clinker leaves only a share of the grate to burn on, 0.4 to 1. */
+    public LocomotiveParameters onGrate(double share) {
+        Check.within("share", share, 0.4, 1);
+        return firing(share * boiler.grateM2(), boiler.coalHeatJPerKg());
+    }
+
+    private LocomotiveParameters firing(double grateM2, double coalHeatJPerKg) {
         Boiler fired = new Boiler(
                 boiler.pressureMaxPa(),
-                boiler.grateM2(),
+                grateM2,
                 boiler.heatingSurfaceM2(),
                 boiler.superheaterM2(),
                 boiler.waterFullKg(),
                 boiler.waterLeastKg(),
-                heat * boiler.coalHeatJPerKg(),
+                coalHeatJPerKg,
                 boiler.injectorKgPerS(),
                 boiler.pressureLeastPa());
         return new LocomotiveParameters(

@@ -101,6 +101,18 @@ public final class ShortMove {
         return new ShortMove(parameters, pressurePa).move(load, burst);
     }
 
+    /**
+     * Returns over which way the pull follows the handle when the regulator is shut under way, m: after that way the chest has given
+     * all but 1/e of its steam to the cylinders. It does not depend on speed, for what the pistons sweep does not.
+     *
+     * @param cutoff above 0, at most 0.9
+     */
+    public static double lagM(LocomotiveParameters parameters, double cutoff) {
+        Check.within("cutoff", cutoff, 0.02, 0.9);
+        ShortMove move = new ShortMove(parameters, parameters.boiler().pressureMaxPa());
+        return move.chestM3 / (move.sweptM2 * cutoff);
+    }
+
     private Move move(Load load, Burst burst) {
         double chestPa = ATMOSPHERE_PA;
         double speed = 0;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import java.util.List;
 import org.crosshead.kernel.steam.SaturatedSteam;
 import org.crosshead.kernel.traction.ShortMove.Burst;
 import org.crosshead.kernel.traction.ShortMove.Load;
@@ -50,6 +51,26 @@ class ShortMoveTests {
         assertThat(ShortMove.of(TANK, PRESSURE_PA, new Load(140_000, 6_000, 5_000), new Burst(2, 0.5, false))
                         .movedM())
                 .isLessThan(usual);
+    }
+
+    /** A chest as large as the cylinders, swept twice in a turn: pi D / (2 c), plus the superheater's elements. */
+    @Test
+    void pullDiesAwayWithinAChainUnderWay() {
+        double chainM = 20.1168;
+        for (LocomotiveParameters engine : List.of(TANK, EngineFixtures.express())) {
+            double plainM = Math.PI * engine.cylinders().wheelDiameterM() / (2 * 0.25);
+            double pistonsM2 = engine.cylinders().count()
+                    * Math.PI
+                    / 4
+                    * Math.pow(engine.cylinders().boreM(), 2);
+            double elements = 0.007
+                    * engine.boiler().superheaterM2()
+                    / (pistonsM2 * engine.cylinders().strokeM());
+            assertThat(ShortMove.lagM(engine, 0.25))
+                    .isCloseTo(plainM * (1 + elements), withinPercentage(1e-6))
+                    .isLessThan(1.5 * chainM);
+            assertThat(ShortMove.lagM(engine, 0.5)).isCloseTo(ShortMove.lagM(engine, 0.25) / 2, withinPercentage(1e-6));
+        }
     }
 
     @Test
