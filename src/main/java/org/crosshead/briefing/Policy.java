@@ -16,6 +16,9 @@ public class Policy {
     public static final String SERVICE_SHARE = "braking.service-share";
     public static final String WATER_RESERVE = "water.reserve-share";
     public static final String HEATING_STEAM = "heating.steam-per-vehicle";
+    /** 1 or 2 where the railway works by that table of a tramway ordinance, else 0. */
+    public static final String TRAMWAY_TABLE = "braking.tramway-table";
+
     public static final String LANDMARK_REACH = "landmark.reach";
 
     /** What the keys of the spread of days begin with. They change how sure a forecast is said to be, not what is told to be done. */

@@ -16,6 +16,8 @@ public enum FeatureKind {
     POOR_ADHESION,
     OVERHEAD_WIRES,
     WHISTLE_BOARD,
+    /** Warns of a reduction of speed ahead; its detail is the number of a temporary restriction, or blank. */
+    WARNING_BOARD,
     HAZARD,
     TURNTABLE
 }

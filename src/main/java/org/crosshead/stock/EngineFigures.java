@@ -3,6 +3,7 @@ package org.crosshead.stock;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.crosshead.kernel.braking.BlockFriction;
 import org.crosshead.kernel.resistance.ResistanceFamily;
 import org.crosshead.kernel.resistance.RunningResistance;
 import org.crosshead.kernel.traction.LocomotiveParameters;
@@ -40,6 +41,19 @@ public sealed interface EngineFigures {
 
         public double massKg() {
             return engineMassKg + tenderMassKg;
+        }
+
+        /**
+         * Returns as which share of its force each iron block of its own brake counts, one block a wheel: 1 where the axles are not known.
+         */
+        public double blockShare() {
+            double forceN = brake.engineBlockForceN() + brake.tenderBlockForceN();
+            return axles.isEmpty() ? 1 : BlockFriction.ironShare(forceN / (2 * axles.getAsInt()));
+        }
+
+        /** Returns the force of all blocks of its own brake, with {@link #blockShare}. */
+        public double blockForceN() {
+            return blockShare() * (brake.engineBlockForceN() + brake.tenderBlockForceN());
         }
 
         /** Returns the resistance of engine and tender on straight level track. */

@@ -97,7 +97,7 @@ public record ShortMoves(List<Row> bursts, OptionalDouble stopM, Cold cold, doub
 
     private static OptionalDouble stopM(EngineFigures.Resolved engine, TrainBody body) {
         EngineFigures.EngineBrake own = engine.brake();
-        double blockN = own.engineBlockForceN() + own.tenderBlockForceN();
+        double blockN = engine.blockForceN();
         if (blockN <= 0) {
             return OptionalDouble.empty();
         }

@@ -47,6 +47,8 @@ final class BrakingMaker {
     private final SpeedLimits limits;
     private final double margin;
     private final BrakingNeighbours neighbours;
+    private final WarningBoards boards;
+    private final TramwayRule tramway;
 
     BrakingMaker(Workings workings) {
         this.workings = workings;
@@ -54,6 +56,8 @@ final class BrakingMaker {
         this.limits = workings.model().request().road().track().limits();
         this.margin = workings.inputs().policyValue(Policy.BRAKING_MARGIN);
         this.neighbours = new BrakingNeighbours(workings);
+        this.boards = new WarningBoards(workings);
+        this.tramway = new TramwayRule(workings);
     }
 
     /** What a row is called in the keys of its figures. */
@@ -65,7 +69,7 @@ final class BrakingMaker {
     }
 
     /** A place where the train must be slower; a stop ends nowhere. */
-    private record Target(String kind, double atM, double toMps, Phrase words, double endsM) {}
+    private record Target(String kind, String number, double atM, double toMps, Phrase words, double endsM) {}
 
     List<BrakingRow> rows() {
         List<Target> targets = new ArrayList<>(stops());
@@ -93,6 +97,7 @@ final class BrakingMaker {
             if (stopSignal) {
                 Target target = new Target(
                         "signal",
+                        "",
                         feature.fromM(),
                         0,
                         Phrase.of("braking.signal", Term.text(feature.feature().name())),
@@ -133,7 +138,12 @@ final class BrakingMaker {
             if (calls.get(i).stops()) {
                 String name = workings.inputs().content().calls().get(i).place();
                 targets.add(new Target(
-                        "stop", calls.get(i).positionM(), 0, Phrase.of("braking.stop", Term.text(name)), Double.NaN));
+                        "stop",
+                        "",
+                        calls.get(i).positionM(),
+                        0,
+                        Phrase.of("braking.stop", Term.text(name)),
+                        Double.NaN));
             }
         }
         return targets;
@@ -156,6 +166,7 @@ final class BrakingMaker {
                 String kind = temporary ? "temporary" : "permanent";
                 targets.add(new Target(
                         kind,
+                        temporary ? limit.number() : "",
                         limit.fromM(),
                         limit.limitMps(),
                         Phrase.of("braking." + kind, speed, Term.text(limit.number())),
@@ -271,6 +282,12 @@ final class BrakingMaker {
                             : "braking.warning.begins-before-path"));
         }
         double brakeAtM = Math.max(0, target.atM() - wantedM);
+        boolean reduced = target.toMps() > 0;
+        if (reduced) {
+            boards.warning(key, target.number(), target.atM(), brakeAtM).ifPresent(warnings::add);
+        } else if (emergency.slows()) {
+            tramway.warning(key, fromMps, emergency.brakedM(), target.atM()).ifPresent(warnings::add);
+        }
         return new BrakingRow(
                 label.number(),
                 target.kind(),
@@ -310,6 +327,11 @@ final class BrakingMaker {
 
         double lengthM() {
             return ((Braking.Slows) braking).distanceM();
+        }
+
+        /** Without the time to act. */
+        double brakedM() {
+            return lengthM() - ((Braking.Slows) braking).reactionM();
         }
     }
 

@@ -9,6 +9,8 @@ import org.crosshead.kernel.figure.Figure;
 import org.crosshead.kernel.figure.Input;
 import org.crosshead.kernel.figure.Step;
 import org.crosshead.kernel.figure.StepKind;
+import org.crosshead.kernel.motion.Assistance;
+import org.crosshead.kernel.motion.EngineAtWork;
 import org.crosshead.kernel.standing.Holding;
 import org.crosshead.kernel.track.GradientProfile;
 import org.crosshead.kernel.units.Units;
@@ -30,7 +32,7 @@ final class HoldingForces {
         engine = Objects.requireNonNull(workings.inputs().engines().get(0).figures());
         massKg = workings.model().body().massKg();
         blocks = new CastIronBlocks(
-                engine.brake().engineBlockForceN() + engine.brake().tenderBlockForceN(),
+                engine.blockForceN(),
                 CastIronBlocks.WET_OR_HOT,
                 CastIronBlocks.RAIL_SHARE * engine.massKg() * Units.GRAVITY_MPS2);
     }
@@ -45,10 +47,23 @@ final class HoldingForces {
 
     private Holding.Balance balance(double atM) {
         double slope = profile.meanGradient(atM, workings.model().body().lengthM());
-        return Holding.balance(massKg, slope, blocks.forceN(0), Holding.SAFETY);
+        return Holding.balance(massKg(atM), slope, blocks.forceN(0), Holding.SAFETY);
+    }
+
+    /** Returns the mass of the train with the engines that assist there; their own brakes are not counted on. */
+    private double massKg(double atM) {
+        double assistingKg = 0;
+        for (EngineAtWork engineAtWork : workings.model().request().train().engines()) {
+            boolean assists = !engineAtWork.assistance().equals(Assistance.THROUGHOUT)
+                    && (engineAtWork.worksAt(atM)
+                            || atM == engineAtWork.assistance().toM());
+            assistingKg += assists ? engineAtWork.assistance().massKg() : 0;
+        }
+        return massKg + assistingKg;
     }
 
     Step neededStep(double atM) {
+        double thereKg = massKg(atM);
         double slope = Math.abs(Units.sineOfGradient(
                 profile.meanGradient(atM, workings.model().body().lengthM())));
         return new Step(
@@ -56,11 +71,11 @@ final class HoldingForces {
                 "holding.needed",
                 "mass * g * slope * safety",
                 List.of(
-                        new Input("mass", massKg, "kg", "formation:mass"),
+                        new Input("mass", thereKg, "kg", "formation:mass"),
                         new Input("g", Units.GRAVITY_MPS2, "m/s2", "UNITS"),
                         new Input("slope", slope, "", "route:gradient"),
                         new Input("safety", Holding.SAFETY, "", "own:holding-safety")),
-                massKg * Units.GRAVITY_MPS2 * slope * Holding.SAFETY,
+                thereKg * Units.GRAVITY_MPS2 * slope * Holding.SAFETY,
                 "N",
                 "BALANCE");
     }

@@ -1,6 +1,7 @@
 package org.crosshead.briefing.build;
 
 import java.util.List;
+import org.crosshead.kernel.braking.BlockFriction;
 import org.crosshead.kernel.braking.BrakeReading;
 import org.crosshead.kernel.braking.CastIronBlocks;
 import org.crosshead.kernel.braking.CombinedBrake;
@@ -24,6 +25,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class TrainBrakes {
 
+    /** Two blocks a wheel, as on coaches and fitted wagons: an estimate. */
+    private static final double BLOCKS_FOR_EACH_AXLE = 4;
+
     private TrainBrakes() {}
 
     static ContinuousBrake of(
@@ -33,7 +37,7 @@ final class TrainBrakes {
             double lengthM,
             List<RailStretch> poorRail) {
         EngineFigures.EngineBrake own = engine.brake();
-        double ironN = own.engineBlockForceN() + own.tenderBlockForceN();
+        double ironN = engine.blockForceN();
         double ironKg = ironN > 0 ? engine.massKg() : 0;
         double compositionN = 0;
         double compositionKg = 0;
@@ -44,9 +48,10 @@ final class TrainBrakes {
                     onTrain = true;
                     double share = vehicle.compositionShare();
                     double forceN = pressedN(vehicle, engine.brake());
-                    ironN += (1 - share) * forceN;
+                    double eachN = blockN(vehicle, forceN);
+                    ironN += (1 - share) * BlockFriction.ironShare(eachN) * forceN;
                     ironKg += (1 - share) * vehicle.massKg();
-                    compositionN += share * forceN;
+                    compositionN += share * BlockFriction.compositionShare(eachN) * forceN;
                     compositionKg += share * vehicle.massKg();
                 }
             }
@@ -60,6 +65,13 @@ final class TrainBrakes {
                 timing(inputs.content().kind()),
                 onTrain ? lengthM : 0,
                 compositionN > 0 ? CombinedBrake.of(iron, composition) : iron);
+    }
+
+    /** Returns the force of one block, two blocks a wheel; 0, the friction whatever the force, where the axles are not known. */
+    private static double blockN(FormationFigures.Vehicle vehicle, double forceN) {
+        return vehicle.axles().isEmpty()
+                ? 0
+                : forceN / (BLOCKS_FOR_EACH_AXLE * vehicle.axles().getAsInt());
     }
 
     /** A vacuum brake presses in proportion to the vacuum that the engine makes, where it is made for more. */

@@ -9,6 +9,8 @@ import java.util.OptionalDouble;
 import org.crosshead.briefing.Policy;
 import org.crosshead.briefing.build.TrainInputs.EngineAtTrain;
 import org.crosshead.kernel.braking.Application;
+import org.crosshead.kernel.braking.BrakeForce;
+import org.crosshead.kernel.braking.CastIronBlocks;
 import org.crosshead.kernel.braking.ContinuousBrake;
 import org.crosshead.kernel.braking.Release;
 import org.crosshead.kernel.braking.ServiceBrakes;
@@ -150,6 +152,11 @@ final class TrainModel {
     Application service(double recovered) {
         return service(new ContinuousBrake(
                 brake.means(), brake.timing(), brake.lengthM(), brake.blocks().times(recovered)));
+    }
+
+    /** Returns the force of a service application that is held for long, as on a fall. */
+    BrakeForce heldLong() {
+        return service(CastIronBlocks.LONG_HOLD / CastIronBlocks.WET_OR_HOT).force();
     }
 
     private Application service(ContinuousBrake brake) {

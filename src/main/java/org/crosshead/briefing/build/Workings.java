@@ -3,6 +3,10 @@ package org.crosshead.briefing.build;
 import java.util.List;
 import org.crosshead.briefing.document.Place;
 import org.crosshead.briefing.document.Term;
+import org.crosshead.kernel.figure.Figure;
+import org.crosshead.kernel.figure.Input;
+import org.crosshead.kernel.figure.Step;
+import org.crosshead.kernel.figure.StepKind;
 import org.crosshead.kernel.motion.Run;
 import org.crosshead.kernel.motion.RunOutcome;
 import org.crosshead.kernel.plan.Plan;
@@ -48,6 +52,29 @@ record Workings(
                 new FigureBook.Reading("run.speed", run().speedMps(sample), "m/s", perUnit, speeds.unit(atM)),
                 run(),
                 sample);
+    }
+
+    /** Returns a speed that was searched for, rounded down. */
+    Term slowEnough(String key, double speedMps, double atM) {
+        double value = speeds.value(speedMps, atM);
+        String unit = speeds.unit(atM);
+        Step found = new Step(
+                StepKind.GIVEN,
+                "braking.speed-found",
+                "found",
+                List.of(new Input("found", value, unit, "search:braking-speed")),
+                value,
+                unit,
+                "SEARCH");
+        Step down = new Step(
+                StepKind.MARGIN,
+                "braking.speed-down",
+                "floor(speed)",
+                List.of(new Input("speed", value, unit, "step:braking.speed-found")),
+                Math.floor(value),
+                unit,
+                "SAFER");
+        return book.put(key, Figure.of(List.of(found, down)));
     }
 
     /** Returns a speed that is laid down, in the unit of its road. */

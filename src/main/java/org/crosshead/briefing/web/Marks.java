@@ -25,14 +25,14 @@ final class Marks {
             case TUNNEL -> MarkKind.TUNNEL;
             case BRIDGE, SUMMIT, LANDMARK, TURNTABLE -> MarkKind.LANDMARK;
             case WATER_COLUMN, WATER_TROUGH -> MarkKind.WATER;
-            case CATCH_POINTS, POOR_ADHESION, OVERHEAD_WIRES, WHISTLE_BOARD, HAZARD -> MarkKind.HAZARD;
+            case CATCH_POINTS, POOR_ADHESION, OVERHEAD_WIRES, WHISTLE_BOARD, WARNING_BOARD, HAZARD -> MarkKind.HAZARD;
         };
     }
 
     /** Returns what stands at it on the strip: its name, or the kind where that is what matters. */
     static String name(Road.Thing thing, RoadWords words) {
         return switch (thing.kind()) {
-            case CATCH_POINTS, POOR_ADHESION, OVERHEAD_WIRES, WHISTLE_BOARD -> kind(thing, words);
+            case CATCH_POINTS, POOR_ADHESION, OVERHEAD_WIRES, WHISTLE_BOARD, WARNING_BOARD -> kind(thing, words);
             default -> thing.name().isBlank() ? kind(thing, words) : thing.name();
         };
     }

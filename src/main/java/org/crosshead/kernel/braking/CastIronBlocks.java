@@ -8,7 +8,8 @@ import org.crosshead.kernel.units.Units;
  *
  * <p>Source: [BLOCK-FRICTION] (read in a quotation). It lies 16 to 32 per cent below Galton's trials of 1878 from 10 to 50 mph and 23 per
  * cent above them at 60 (from memory, [GALTON]). Used from 0 to 200 km/h, printed for 0 to 100. Wet or hot iron: 0.8 of it (from
- * memory). Friction falling with the time of application is left out, as in the source.
+ * memory). Friction falling with the time of application
+ * is left out, as in the source; on a long fall {@link #LONG_HOLD} is counted. Force of the single block: {@link BlockFriction}.
  *
  * @param blockForceN sum of the forces of all working blocks, full application
  * @param frictionShare 1 for dry cool iron, {@link #WET_OR_HOT} otherwise
@@ -18,6 +19,12 @@ public record CastIronBlocks(double blockForceN, double frictionShare, double ra
 
     /** Share of the friction of dry blocks: from memory. */
     public static final double WET_OR_HOT = 0.8;
+
+    /**
+     * Share of the friction of dry blocks that is left when they have been held for long: Galton's trials of 1878 after 10 to 20 s, 0.59
+     * to 0.72 of the friction here; from memory.
+     */
+    public static final double LONG_HOLD = 0.65;
 
     /** Share of the weight on braked wheels that a brake may use, the lower of 0.15 to 0.2: from memory. */
     public static final double RAIL_SHARE = 0.15;

@@ -1,6 +1,7 @@
 package org.crosshead.kernel.braking;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 import static org.crosshead.kernel.ReferenceRow.number;
@@ -47,6 +48,27 @@ class BrakingReferenceTests {
         assertThat(stopM(decelerationMps2, Units.mpsFromKmh(kmh)))
                 .as("table %d, %s", table, source)
                 .isCloseTo(distanceM, within(roundingM));
+    }
+
+    /** The class carries the same tables: printed distances within both roundings, straight lines between. */
+    @ParameterizedTest
+    @CsvFileSource(resources = "strabvo-anlage1.csv", useHeadersInDisplayName = true)
+    void tramwayRuleIsThePrintedOne(int table, String source, double kmh, double decelerationMps2, double distanceM) {
+        TramwayRetardation rule = table == 1 ? TramwayRetardation.TABLE_1 : TramwayRetardation.TABLE_2;
+        double speedMps = Units.mpsFromKmh(kmh);
+        assertThat(rule.leastMps2(speedMps)).as(source).isCloseTo(decelerationMps2, within(1e-9));
+        assertThat(rule.stopsInM(speedMps)).isCloseTo(distanceM, within(distanceM * 0.005 / decelerationMps2 + 0.5));
+        double next = Math.min(speedMps + Units.mpsFromKmh(5), rule.greatestMps());
+        assertThat(rule.leastMps2(next)).isGreaterThanOrEqualTo(decelerationMps2);
+    }
+
+    @Test
+    void tramwayRuleEndsWithItsTable() {
+        assertThat(TramwayRetardation.TABLE_1.leastMps2(Units.mpsFromKmh(25))).isCloseTo(0.82, within(1e-9));
+        assertThat(TramwayRetardation.TABLE_1.leastMps2(0)).isEqualTo(0.77);
+        assertThat(Units.kmhFromMps(TramwayRetardation.TABLE_2.greatestMps())).isCloseTo(70, within(1e-9));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> TramwayRetardation.TABLE_2.leastMps2(Units.mpsFromKmh(71)));
     }
 
     /** Computed to tenths of a metre. */

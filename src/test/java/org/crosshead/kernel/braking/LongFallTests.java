@@ -35,8 +35,38 @@ class LongFallTests {
         assertThat(LongFall.pinned(FREE, fall, 2, 80_000, 16_000)).isZero();
     }
 
+    /**
+     * 300 t, 6 % turning: 318 t of inertia; 1 in 50 drives with 58.8 kN. From 12 m/s to 10: 10.8 s off, 10.8 s on with twice the force,
+     * 238 m each time, so 16 times in 4 km. Of 0.6 used 10.8/40 comes back: 1, 0.67, 0.34, then always 0.27.
+     */
+    @Test
+    void brakeLetGoAndAppliedAgainIsUsedUpOnALongFall() {
+        double drivingN = LongFall.drivingN(FREE, 0.02, 11);
+        BrakeForce twice = new ConstantRetardation(2 * drivingN);
+        LongFall.Speeds speeds = new LongFall.Speeds(10, 12);
+        LongFall.Cycling long4km =
+                LongFall.cycling(FREE, 0.02, 4_000, twice, 0.6, speeds, 40).orElseThrow();
+        assertThat(long4km.offS()).isCloseTo(2 * 318_000 / drivingN, withinPercentage(1e-6));
+        assertThat(long4km.onS()).isCloseTo(long4km.offS(), withinPercentage(1e-6));
+        assertThat(long4km.applications()).isEqualTo(16);
+        assertThat(long4km.shareLeft()).isCloseTo(long4km.offS() / 40, withinPercentage(1e-6));
+        LongFall.Cycling second =
+                LongFall.cycling(FREE, 0.02, 500, twice, 0.6, speeds, 40).orElseThrow();
+        assertThat(second.applications()).isEqualTo(2);
+        assertThat(second.shareLeft()).isCloseTo(0.4 + second.offS() / 40, withinPercentage(1e-6));
+        assertThat(LongFall.cycling(FREE, 0.02, 4_000, twice, 0.6, speeds, 10)
+                        .orElseThrow()
+                        .shareLeft())
+                .isEqualTo(1);
+        assertThat(LongFall.cycling(FREE, 0.02, 4_000, new ConstantRetardation(drivingN), 0.6, speeds, 40))
+                .isEmpty();
+        assertThat(LongFall.cycling(REAL, 0.001, 4_000, twice, 0.6, speeds, 40)).isEmpty();
+    }
+
     @Test
     void refusesWhatCannotBe() {
+        assertThatIllegalArgumentException().isThrownBy(() -> new LongFall.Speeds(0, 2));
+        assertThatIllegalArgumentException().isThrownBy(() -> new LongFall.Speeds(3, 2));
         assertThatIllegalArgumentException().isThrownBy(() -> LongFall.pinned(FREE, 0.02, 2, 0, 0));
         assertThatIllegalArgumentException().isThrownBy(() -> LongFall.heatPerWheelW(FREE, 0.02, 2, 0));
         assertThatIllegalArgumentException().isThrownBy(() -> LongFall.drivingN(FREE, -0.02, 2));
