@@ -19,6 +19,12 @@ public class Policy {
     /** 1 or 2 where the railway works by that table of a tramway ordinance, else 0. */
     public static final String TRAMWAY_TABLE = "braking.tramway-table";
 
+    /** What a plan weighs against coal: a pound of water, a metre eased for the rail, a second late. */
+    public static final String WATER_WEIGHT = "plan.water-weight";
+
+    public static final String SLIP_WEIGHT = "plan.slip-weight";
+    public static final String LATE_WEIGHT = "plan.late-weight";
+
     public static final String LANDMARK_REACH = "landmark.reach";
 
     /** What the keys of the spread of days begin with. They change how sure a forecast is said to be, not what is told to be done. */

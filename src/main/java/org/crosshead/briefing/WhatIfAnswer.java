@@ -2,6 +2,7 @@ package org.crosshead.briefing;
 
 import java.time.Instant;
 import java.util.List;
+import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Place;
 import org.jspecify.annotations.Nullable;
 
@@ -10,11 +11,14 @@ import org.jspecify.annotations.Nullable;
  *
  * @param zone of the railway's clock
  * @param settings where and how steam is set on the road then
+ * @param noPlan why there is no plan then, and with what there would be; empty where there is one
  */
-public record WhatIfAnswer(String trainCode, String zone, Side planned, Side otherwise, List<Setting> settings) {
+public record WhatIfAnswer(
+        String trainCode, String zone, Side planned, Side otherwise, List<Setting> settings, List<Phrase> noPlan) {
 
     public WhatIfAnswer {
         settings = List.copyOf(settings);
+        noPlan = List.copyOf(noPlan);
     }
 
     /**

@@ -60,7 +60,13 @@ final class SummaryMaker {
             mayStand().ifPresent(today::add);
             new TimesMaker(workings).shortTime().ifPresent(today::add);
             if (workings.plan() == null) {
-                today.add(Phrase.of("today.no-plan"));
+                today.addAll(new NoPlan(
+                                workings.model()
+                                        .request()
+                                        .marked(workings.places().marksM()),
+                                workings.places(),
+                                tons -> workings.book().given("today.plan-load", tons, "tons", "search:plan-load"))
+                        .sentences());
             }
         }
         today.add(standing());

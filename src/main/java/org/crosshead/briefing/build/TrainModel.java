@@ -106,7 +106,14 @@ final class TrainModel {
                 new RunRoad(track, inputs.content().rail(), poorRail(), reversalsM()),
                 makeUp,
                 calls(),
-                new RunPolicy(inputs.policyValue(Policy.BRAKING_MARGIN), COAST_S, speedMaxMps()));
+                new RunPolicy(
+                        inputs.policyValue(Policy.BRAKING_MARGIN),
+                        COAST_S,
+                        speedMaxMps(),
+                        new RunPolicy.Weights(
+                                inputs.policyValue(Policy.WATER_WEIGHT),
+                                inputs.policyValue(Policy.SLIP_WEIGHT),
+                                inputs.policyValue(Policy.LATE_WEIGHT))));
     }
 
     /**

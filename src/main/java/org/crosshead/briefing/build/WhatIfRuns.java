@@ -13,6 +13,7 @@ import org.crosshead.briefing.WhatIfAnswer.Lowest;
 import org.crosshead.briefing.WhatIfAnswer.Setting;
 import org.crosshead.briefing.WhatIfAnswer.Side;
 import org.crosshead.briefing.document.BriefingDocument;
+import org.crosshead.briefing.document.Term;
 import org.crosshead.kernel.motion.Call;
 import org.crosshead.kernel.motion.CallTime;
 import org.crosshead.kernel.motion.Run;
@@ -62,7 +63,10 @@ final class WhatIfRuns {
                 side(request, handled, MINUTE_S * asked.lateMinutes()),
                 Optional.ofNullable(handled.plan())
                         .map(plan -> settings(plan, planned))
-                        .orElse(List.of()));
+                        .orElse(List.of()),
+                handled.plan() == null
+                        ? new NoPlan(request, places, tons -> Term.number(tons, "tons")).sentences()
+                        : List.of());
     }
 
     private static RunRequest changed(RunRequest request, WhatIf asked) {

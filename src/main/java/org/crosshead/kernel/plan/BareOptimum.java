@@ -76,7 +76,7 @@ final class BareOptimum {
         Engine engine = request.train().engines().get(0).engine();
         BoilerBounds bounds =
                 new BoilerBounds(engine, request.train().engines().get(0).start(), pressureLeastPa);
-        CoalCurve coal = new CoalCurve(engine);
+        CoalCurve coal = new CoalCurve(engine, request.policy().weights().waterKgPerKg());
         SteamAccount account = new SteamAccount(road, coal, bounds);
         Sections sections = new Sections(request, road, engine.furnace().coalMaxKgPerS());
         Prices prices = new Prices(road.cells, coal, PullTable.PRESSURES - 2);

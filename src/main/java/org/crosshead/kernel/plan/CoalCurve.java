@@ -3,7 +3,7 @@ package org.crosshead.kernel.plan;
 import org.crosshead.kernel.traction.Engine;
 
 /**
- * Coal burnt at a rate of making steam for good, at working pressure, tabulated; beyond the greatest rate ever dearer, so that a plan in
+ * Coal burnt, and water at what it is worth, at a rate of making steam for good, at working pressure, tabulated; beyond the greatest rate ever dearer, so that a plan in
  * the making can be led back from there.
  */
 final class CoalCurve {
@@ -16,7 +16,8 @@ final class CoalCurve {
     private final double perStep;
     private final double[] coalKgPerS = new double[NODES + 1];
 
-    CoalCurve(Engine engine) {
+    /** @param waterKgPerKg what a kilogram of water is worth besides */
+    CoalCurve(Engine engine, double waterKgPerKg) {
         double pressurePa = engine.parameters().boiler().pressureMaxPa();
         mostKgPerS = engine.evaporationMaxKgPerS(pressurePa);
         double step = BEYOND * mostKgPerS / NODES;
@@ -26,7 +27,7 @@ final class CoalCurve {
         for (int i = 0; i <= NODES; i++) {
             double making = i * step;
             if (making <= mostKgPerS) {
-                coalKgPerS[i] = engine.coalForSteamKgPerS(making, pressurePa);
+                coalKgPerS[i] = engine.coalForSteamKgPerS(making, pressurePa) + waterKgPerKg * making;
                 slope = i == 0 ? 0 : (coalKgPerS[i] - last) / step;
             } else {
                 slope *= 1 + DEARER / NODES;

@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import org.crosshead.kernel.motion.Call;
 import org.crosshead.kernel.motion.EngineAtWork;
 import org.crosshead.kernel.motion.RunCells;
+import org.crosshead.kernel.motion.RunPolicy;
 import org.crosshead.kernel.motion.RunRequest;
 import org.crosshead.kernel.resistance.RunningResistance;
 import org.crosshead.kernel.traction.RailState;
@@ -31,12 +32,14 @@ final class PlanRoad {
     final double[] quadraticN;
     final PullTable[] table;
     final List<Leg> legs;
+    final RunPolicy.Weights weights;
     /** Whether a stage of several cells must end at the node. */
     final boolean[] edge;
 
     private final double[] brakeN;
 
     PlanRoad(RunRequest request, RunCells grid, double speedMaxMps) {
+        weights = request.policy().weights();
         cells = grid.count();
         nodeM = IntStream.rangeClosed(0, cells).mapToDouble(grid::nodeM).toArray();
         allowed = new double[cells + 1];

@@ -4,12 +4,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.crosshead.kernel.motion.CallTime;
 import org.crosshead.kernel.motion.Cause;
 import org.crosshead.kernel.motion.Forecast;
 import org.crosshead.kernel.motion.Run;
 import org.crosshead.kernel.motion.RunOutcome;
 import org.crosshead.kernel.motion.RunRequest;
+import org.crosshead.kernel.plan.PlanFailure.Limit;
 import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
 
 /**
@@ -54,13 +56,56 @@ public final class Planner {
         return request.train().engines().get(0).engine().parameters().boiler();
     }
 
-    /** Returns whether a run arrives and neither water nor pressure falls below the least that the class may be worked at. */
-    private static boolean holds(RunOutcome outcome, Boiler boiler) {
+    /**
+     * Returns why there is no plan of a run, and what would make one; empty where there is one. Takes as long as some six plans.
+     */
+    public static Optional<PlanFailure> failure(RunRequest request) {
+        if (plan(request).isPresent()) {
+            return Optional.empty();
+        }
+        Optional<BareOptimum> optimum = optimum(request);
+        if (optimum.isEmpty()) {
+            return Optional.of(PlanFailure.of(request, Limit.PULL, OptionalDouble.empty()));
+        }
+        Optional<CrewPlan> crew = crew(request, optimum.get());
+        if (crew.isEmpty()) {
+            return Optional.of(PlanFailure.of(request, Limit.SETTINGS, OptionalDouble.empty()));
+        }
+        RunOutcome outcome = made(request, optimum.get(), crew.get(), 1).outcome();
+        return broken(outcome, boiler(request))
+                .map(limit -> PlanFailure.of(request, limit, OptionalDouble.of(place(outcome, limit))));
+    }
+
+    private static Optional<CrewPlan> crew(RunRequest request, BareOptimum optimum) {
+        double[] stretch = new double[optimum.sections.all().size()];
+        Arrays.fill(stretch, 1);
+        return CrewPlan.of(request, optimum, request.road().marksM(), stretch);
+    }
+
+    private static double place(RunOutcome outcome, Limit limit) {
         Run run = outcome.run();
-        return outcome instanceof RunOutcome.Arrives
-                && run.waterKg(run.lowestWater(0)) >= boiler.waterLeastKg()
-                && run.pressurePa(run.lowestPressure(0))
-                        >= boiler.pressureLeastPa().orElse(0);
+        return switch (limit) {
+            case WATER -> run.positionM(run.lowestWater(0));
+            case PRESSURE -> run.positionM(run.lowestPressure(0));
+            default -> run.endM();
+        };
+    }
+
+    /** Returns which bound a run breaks: it arrives, and neither water nor pressure falls below the least of the class. */
+    private static Optional<Limit> broken(RunOutcome outcome, Boiler boiler) {
+        Run run = outcome.run();
+        if (outcome instanceof RunOutcome.Stalls) {
+            return Optional.of(Limit.STANDS);
+        }
+        if (outcome instanceof RunOutcome.NotHeld) {
+            return Optional.of(Limit.NOT_HELD);
+        }
+        if (run.waterKg(run.lowestWater(0)) < boiler.waterLeastKg()) {
+            return Optional.of(Limit.WATER);
+        }
+        boolean low =
+                run.pressurePa(run.lowestPressure(0)) < boiler.pressureLeastPa().orElse(0);
+        return low ? Optional.of(Limit.PRESSURE) : Optional.empty();
     }
 
     /** Returns the cost of the bare optimum alone, as its own plan; empty where the train cannot make the trip. */
@@ -82,7 +127,7 @@ public final class Planner {
                 return best;
             }
             Plan made = made(request, optimum, crew.get(), bareCoalKg);
-            if (!holds(made.outcome(), boiler(request))) {
+            if (broken(made.outcome(), boiler(request)).isPresent()) {
                 return best;
             }
             double lateS = learn(crew.get(), made.outcome(), stretch);

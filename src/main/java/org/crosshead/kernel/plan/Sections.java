@@ -11,7 +11,6 @@ import org.crosshead.kernel.motion.RunRequest;
 final class Sections {
 
     private static final double LEAST_SHARE = 1e-3;
-    private static final double MOST_SHARE = 8;
     private static final double FIRST_SHARE = 0.3;
     /** Where no time is booked, a second is worth so much of the coal that the grate burns in it: a rule of this project. */
     private static final double UNBOOKED_SHARE = 1;
@@ -55,7 +54,7 @@ final class Sections {
                             new TimePrice(
                                     (booked ? FIRST_SHARE : UNBOOKED_SHARE) * coalMostKgPerS,
                                     LEAST_SHARE * coalMostKgPerS,
-                                    MOST_SHARE * coalMostKgPerS)));
+                                    request.policy().weights().lateMost() * coalMostKgPerS)));
                     from = to;
                 }
             }

@@ -34,7 +34,6 @@ final class SettingProgramme {
     private static final double SLOWEST = 4;
 
     private static final double GATHERING_M = 500;
-    private static final double EASED_KG_PER_M = 0.01;
     private static final double LONG_KG_PER_M = 0.02;
     private static final double LONGEST = 0.5;
     private static final double LONGEST_THROTTLED = 0.35;
@@ -49,6 +48,7 @@ final class SettingProgramme {
     private final SpeedPath guide;
     private final Prices prices;
     private final double changeKg;
+    private final double slipKgPerM;
     private final List<Controls> settings;
     private final int[][] startingIndex;
     private final double mostHalf;
@@ -73,6 +73,7 @@ final class SettingProgramme {
         this.guide = guide;
         this.prices = prices;
         this.changeKg = changeKg;
+        this.slipKgPerM = road.weights.slipKgPerM();
         settings = new ArrayList<>(road.table[leg.fromNode()].settings());
         startingIndex = startingIndex();
         mostHalf = Arrays.stream(road.allowed, leg.fromNode(), leg.toNode() + 1)
@@ -311,7 +312,7 @@ final class SettingProgramme {
 
     /** What a metre with a setting costs that no crew likes: more than the rail holds, or nearly full gear on the road. */
     private double unwanted(int setting, boolean eased) {
-        return (eased ? EASED_KG_PER_M : 0) + (settings.get(setting).cutoff() > LONGEST ? LONG_KG_PER_M : 0);
+        return (eased ? slipKgPerM : 0) + (settings.get(setting).cutoff() > LONGEST ? LONG_KG_PER_M : 0);
     }
 
     private int worked(int setting, double speedMps, double sinceM) {

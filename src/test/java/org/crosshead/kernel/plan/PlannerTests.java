@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,6 +16,7 @@ import org.crosshead.kernel.motion.Change;
 import org.crosshead.kernel.motion.Forecast;
 import org.crosshead.kernel.motion.Run;
 import org.crosshead.kernel.motion.RunOutcome;
+import org.crosshead.kernel.motion.RunPolicy;
 import org.crosshead.kernel.motion.RunRequest;
 import org.crosshead.kernel.traction.Engine;
 import org.crosshead.kernel.traction.EngineFixtures;
@@ -128,6 +130,60 @@ class PlannerTests {
     private static double totalS(BareOptimum optimum) {
         SpeedPath path = optimum.paths.get(0);
         return path.timeS(path.fromNode(), path.fromNode() + path.cells());
+    }
+
+    private static RunRequest weighed(RunRequest request, RunPolicy.Weights weights) {
+        RunPolicy policy = request.policy();
+        return new RunRequest(
+                request.road(),
+                request.train(),
+                request.calls(),
+                new RunPolicy(policy.brakingMargin(), policy.coastS(), policy.speedMaxMps(), weights));
+    }
+
+    private static double waterKg(RunRequest request) {
+        return BareOptimum.of(request, 0.85 * 1.55e6).orElseThrow().paths.stream()
+                .mapToDouble(path -> Arrays.stream(path.steamKg()).sum())
+                .sum();
+    }
+
+    /** Where water is dear as little steam is used as may be at that time, and no more coal for it than the weight says. */
+    @ParameterizedTest
+    @ValueSource(ints = {2, 5, 11})
+    void dearWaterIsSaved(int seed) {
+        RunRequest request = PlanTrips.random(seed);
+        double usual = waterKg(request);
+        double saving = waterKg(weighed(request, new RunPolicy.Weights(1, 0.01, 8)));
+        assertThat(saving).isLessThan(usual);
+    }
+
+    /** A time that cannot be kept is driven for as hard as lateness is worth. */
+    @Test
+    void trainRunsForItsTimeAsHardAsLatenessIsWorth() {
+        RunRequest hard = PlanTrips.trip(
+                new double[] {0, 8_000, 16_000, 24_000}, new double[] {0, 0.008, 0}, 10, OptionalDouble.of(1_000));
+        Plan usual = plan(hard);
+        Plan easy = plan(weighed(hard, new RunPolicy.Weights(0, 0.01, 1)));
+        assertThat(arrived(easy.outcome()).durationS())
+                .isGreaterThan(arrived(usual.outcome()).durationS() + 5);
+        assertThat(PlanTrips.coalKg(hard, easy.outcome().run()))
+                .isLessThan(PlanTrips.coalKg(hard, usual.outcome().run()));
+    }
+
+    /** A bank of 1 in 40 with twelve coaches: the express does not take them; with fewer it does. */
+    @Test
+    void trainWithoutAPlanIsToldWhyAndWithWhatLoadThereIsOne() {
+        RunRequest heavy = PlanTrips.trip(
+                new double[] {0, 3_000, 12_000, 15_000}, new double[] {0, 0.025, 0}, 12, OptionalDouble.empty());
+        assertThat(Planner.plan(heavy)).isEmpty();
+        PlanFailure failure = Planner.failure(heavy).orElseThrow();
+        assertThat(failure.limit()).isIn(PlanFailure.Limit.PULL, PlanFailure.Limit.SETTINGS, PlanFailure.Limit.STANDS);
+        assertThat(failure.loadShare()).isBetween(0.1, 0.95);
+        assertThat(failure.withMoreTime()).isFalse();
+        assertThat(Planner.plan(heavy.withTrailing(failure.loadShare()))).isPresent();
+        assertThat(Planner.plan(heavy.withTrailing(failure.loadShare() + 1.0 / 32)))
+                .isEmpty();
+        assertThat(Planner.failure(PlanTrips.random(3))).isEmpty();
     }
 
     @Test
