@@ -6,6 +6,8 @@ import org.crosshead.briefing.document.HandRow;
 import org.crosshead.platform.CurrentActor;
 import org.crosshead.platform.Journal;
 import org.crosshead.platform.NotFoundException;
+import org.crosshead.working.TrainCopied;
+import org.springframework.context.event.EventListener;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -70,6 +72,15 @@ public class PlansByHand {
         }
         journal.write("plan.by-hand-withdrawn", SUBJECT, trainId, "change " + pointId);
         return briefings.prepare(trainId);
+    }
+
+    /** A copy of a train takes along what was changed by hand in its plan, with the names and reasons of those who did. */
+    @EventListener
+    void takeAlong(TrainCopied copied) {
+        for (HandPoint point : store.of(copied.fromId())) {
+            store.insert(copied.toId(), point.draft(), point.enteredAt(), point.enteredBy());
+            journal.write("plan.by-hand", SUBJECT, copied.toId(), "taken along from train " + copied.fromId());
+        }
     }
 
     private HandRow row(long briefingId, long pointId) {

@@ -15,6 +15,7 @@ import org.crosshead.stock.Formations;
 import org.crosshead.stock.WorkingPressures;
 import org.crosshead.working.TrainRefusedException.Problem;
 import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -34,6 +35,7 @@ public class Trains {
     private final Journal journal;
     private final CurrentActor actor;
     private final Clock clock;
+    private final ApplicationEventPublisher events;
 
     Trains(
             TrainStore store,
@@ -45,7 +47,9 @@ public class Trains {
             People people,
             Journal journal,
             CurrentActor actor,
-            Clock clock) {
+            Clock clock,
+            ApplicationEventPublisher events) {
+        this.events = events;
         this.store = store;
         this.bookings = bookings;
         this.pathRules = pathRules;
@@ -121,7 +125,9 @@ public class Trains {
     @Transactional
     public Train copy(long id, LocalDate day, DayShift shift) {
         TrainDraft content = store.current(id).orElseThrow().content();
-        return enter(shift.to(day, content));
+        Train copy = enter(shift.to(day, content));
+        events.publishEvent(new TrainCopied(id, copy.id()));
+        return copy;
     }
 
     public Optional<Train> find(long id) {

@@ -28,6 +28,7 @@ import org.crosshead.briefing.document.HandlingRow;
 import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Place;
 import org.crosshead.platform.ServiceJob;
+import org.crosshead.working.DayShift;
 import org.crosshead.working.Trains;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -131,6 +132,25 @@ class PlansByHandTests {
                     assertThat(row.place().positionM()).isCloseTo(place.positionM(), within(60.0));
                     assertThat(row.reason().kind()).isEqualTo("reason.set-by-hand");
                 });
+    }
+
+    @Test
+    void copyOfATrainTakesAlongWhatWasChangedByHand() {
+        Place place = asInspector(() -> briefings.places(id)).get(20);
+        asInspector(() -> plans.enter(
+                trainId,
+                new HandPointDraft(Kind.NOTE, spot(place), null, null, null, "Cattle cross here", "Farmer's request")));
+        LocalDate later = LocalDate.now(clock.withZone(zone)).plusDays(9);
+        long copy = asInspector(
+                () -> trains.copy(trainId, later, new DayShift(zone)).id());
+        assertThat(store.of(copy)).hasSize(1).allSatisfy(point -> {
+            assertThat(point.draft().note()).isEqualTo("Cattle cross here");
+            assertThat(point.enteredBy()).isEqualTo(store.of(trainId).get(0).enteredBy());
+        });
+        long briefing = asInspector(() -> briefings.prepare(copy));
+        assertThat(document(briefing).handling())
+                .filteredOn(row -> row.action().equals("note"))
+                .hasSize(1);
     }
 
     @Test

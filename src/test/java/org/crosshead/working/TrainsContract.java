@@ -85,7 +85,8 @@ abstract class TrainsContract {
                 people(),
                 (kind, subjectType, id, summary) -> journal.add(kind + " " + subjectType + " " + summary),
                 () -> new CurrentActor.Actor("Anna"),
-                Clock.fixed(MONDAY, ZoneOffset.UTC));
+                Clock.fixed(MONDAY, ZoneOffset.UTC),
+                event -> {});
     }
 
     @Test
