@@ -37,9 +37,26 @@ final class CabSheet {
      * @param measure empty where the place is told by it already
      * @param more further words, such as the notches of a start; may be empty
      * @param figure the one figure: speed to be expected or reached
+     * @param fireman what the fireman does at the same place; empty for nothing
      */
     record Line(
-            String kind, String place, String measure, String action, List<String> more, String figure, double atM) {}
+            String kind,
+            String place,
+            String measure,
+            String action,
+            List<String> more,
+            String figure,
+            double atM,
+            String fireman) {
+
+        Line with(List<String> further) {
+            return new Line(kind, place, measure, action, further, figure, atM, fireman);
+        }
+
+        Line withFireman(String told) {
+            return new Line(kind, place, measure, action, more, figure, atM, told);
+        }
+    }
 
     static List<Line> lines(BriefingDocument document, BriefingWords words) {
         return new CabSheet(document, words).made();
@@ -63,7 +80,26 @@ final class CabSheet {
         }
         document.braking().stream().filter(point -> !isTold(point)).forEach(this::add);
         lines.sort((a, b) -> Double.compare(a.atM(), b.atM()));
-        return lines;
+        return folded();
+    }
+
+    /** Puts what the fireman does where the driver does something into the driver's line. */
+    private List<Line> folded() {
+        List<Line> folded = new ArrayList<>();
+        for (Line line : lines) {
+            int last = folded.size() - 1;
+            boolean joins = line.kind().equals("fireman")
+                    && last >= 0
+                    && folded.get(last).fireman().isEmpty()
+                    && !folded.get(last).kind().equals("fireman")
+                    && folded.get(last).atM() == line.atM();
+            if (joins) {
+                folded.set(last, folded.get(last).withFireman(line.action()));
+            } else {
+                folded.add(line);
+            }
+        }
+        return folded;
     }
 
     /** Returns what to do in as few words as the cab needs; what has none of its own in those of the table. */
@@ -108,16 +144,7 @@ final class CabSheet {
                 Double cutoff = Objects.requireNonNull(row.cutoff());
                 more.add(words.say(
                         "briefing.cab.at-speed", words.piece(row.speed()).text(), words.number(100 * cutoff, "%")));
-                lines.set(
-                        i,
-                        new Line(
-                                line.kind(),
-                                line.place(),
-                                line.measure(),
-                                line.action(),
-                                more,
-                                line.figure(),
-                                line.atM()));
+                lines.set(i, line.with(more));
                 return;
             }
         }
@@ -134,15 +161,22 @@ final class CabSheet {
         lines.add(line("brake", point.brakeAt(), action, ""));
     }
 
+    /** At a thing itself its name is enough. */
+    private static String atLandmark(Place place, String told) {
+        String name = place.landmark();
+        return place.pastLandmark() == 0 && name != null ? name : told;
+    }
+
     private Line line(String kind, Place place, String action, String figure) {
         String landmark = words.landmarkShort(place);
         return new Line(
                 kind,
-                landmark.isEmpty() ? words.measure(place) : landmark,
+                landmark.isEmpty() ? words.measure(place) : atLandmark(place, landmark),
                 landmark.isEmpty() ? "" : words.measure(place),
                 action,
                 List.of(),
                 figure,
-                place.positionM());
+                place.positionM(),
+                "");
     }
 }
