@@ -100,6 +100,8 @@ class ArchitectureTests {
         "diagram, diagram platform kernel",
         "load, load route stock platform kernel",
         "working, working route stock crew platform kernel.track kernel.traction kernel.figure kernel.units",
+        "routeknowledge, routeknowledge route crew platform kernel.figure kernel.units kernel.track",
+        "competence, competence routeknowledge working route stock crew platform kernel.figure kernel.units",
         "briefing, briefing working route stock crew diagram platform kernel"
     })
     void capabilitiesPointDownwards(String upper, String lower) {

@@ -2,7 +2,10 @@ package org.crosshead.exchange;
 
 import java.util.List;
 import java.util.function.Consumer;
+import org.crosshead.competence.ActRefusedException;
+import org.crosshead.competence.Knowledge;
 import org.crosshead.crew.People;
+import org.crosshead.crew.Person;
 import org.crosshead.crew.PersonChangedException;
 import org.crosshead.crew.PersonRefusedException;
 import org.crosshead.route.JunctionDraft;
@@ -10,6 +13,8 @@ import org.crosshead.route.Restrictions;
 import org.crosshead.route.RouteChangedException;
 import org.crosshead.route.RouteRefusedException;
 import org.crosshead.route.Routes;
+import org.crosshead.routeknowledge.RouteSections;
+import org.crosshead.routeknowledge.SectionRefusedException;
 import org.crosshead.stock.Engines;
 import org.crosshead.stock.Formations;
 import org.crosshead.stock.LocomotiveClasses;
@@ -30,6 +35,7 @@ import org.springframework.stereotype.Component;
 @Component
 class DraftEntry {
 
+    private static final String COMPETENCE_REFUSED = "competence.refused.";
     private static final String TRAIN_REFUSED = "train.refused.";
 
     private final Routes routes;
@@ -37,8 +43,16 @@ class DraftEntry {
     private final StockServices stock;
     private final People people;
     private final Trains trains;
+    private final KnowledgeServices knowledge;
 
-    DraftEntry(Routes routes, Restrictions restrictions, StockServices stock, People people, Trains trains) {
+    DraftEntry(
+            Routes routes,
+            Restrictions restrictions,
+            StockServices stock,
+            People people,
+            Trains trains,
+            KnowledgeServices knowledge) {
+        this.knowledge = knowledge;
         this.routes = routes;
         this.restrictions = restrictions;
         this.stock = stock;
@@ -49,6 +63,10 @@ class DraftEntry {
     /** The services of the stock. */
     @Component
     record StockServices(LocomotiveClasses classes, Engines engines, VehicleKinds kinds, Formations formations) {}
+
+    /** The services of what people know. */
+    @Component
+    record KnowledgeServices(RouteSections sections, Knowledge known) {}
 
     /** Enters the whole plan; callers hold the transaction, and give it up when there are problems. */
     void enter(ImportPlan plan, String reason, ProblemList problems) {
@@ -63,6 +81,9 @@ class DraftEntry {
         each(plan.stock().formations(), draft -> stock.formations().enter(draft, reason), problems);
         problems.throwIfAny();
         each(plan.trains(), draft -> run(draft, reason), problems);
+        each(plan.knowledge().sections(), knowledge.sections()::enter, problems);
+        problems.throwIfAny();
+        each(plan.knowledge().events(), this::know, problems);
         problems.throwIfAny();
     }
 
@@ -70,6 +91,26 @@ class DraftEntry {
         if (!routes.junctions().contains(draft)) {
             routes.join(draft);
         }
+    }
+
+    /** Enters what is known of somebody; what is there already is left as it is, so that the same file can come again. */
+    private void know(KnowledgeReader.EventDraft draft) {
+        knowledge
+                .known()
+                .enteredAnew(new Knowledge.Entry(
+                        personId(draft.staffNumber()),
+                        draft.kind(),
+                        draft.subject(),
+                        draft.day(),
+                        draft.other().isBlank() ? null : Long.valueOf(personId(draft.other())),
+                        null,
+                        draft.note()));
+    }
+
+    private long personId(String staffNumber) {
+        return people.byStaffNumber(staffNumber)
+                .map(Person::id)
+                .orElseThrow(() -> new ActRefusedException("not-offered"));
     }
 
     private void run(TrainDraft draft, String reason) {
@@ -94,6 +135,10 @@ class DraftEntry {
                 ex.problems().forEach(one -> problems.add(located.problem(one.field(), one.code(), one.args())));
             } catch (PersonRefusedException ex) {
                 ex.problems().forEach(one -> problems.add(located.problem(one.field(), one.code(), one.args())));
+            } catch (SectionRefusedException ex) {
+                problems.add(located.problem("", COMPETENCE_REFUSED + ex.code(), List.of()));
+            } catch (ActRefusedException ex) {
+                problems.add(located.problem("", COMPETENCE_REFUSED + ex.code(), List.of()));
             } catch (RouteChangedException
                     | StockChangedException
                     | PersonChangedException

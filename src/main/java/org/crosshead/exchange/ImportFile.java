@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.crosshead.competence.CompetenceEvent;
+import org.crosshead.competence.Subject;
 import org.crosshead.crew.Post;
 import org.crosshead.kernel.resistance.ResistanceFamily;
 import org.crosshead.kernel.traction.RailState;
@@ -24,6 +26,7 @@ import org.crosshead.route.MeasureUnit;
 import org.crosshead.route.Scope;
 import org.crosshead.route.SpeedUnit;
 import org.crosshead.route.TrainKind;
+import org.crosshead.routeknowledge.Band;
 import org.crosshead.stock.Bearing;
 import org.crosshead.stock.BrakeKind;
 import org.crosshead.stock.LocomotiveClassDraft.NoteTopic;
@@ -185,7 +188,26 @@ public enum ImportFile {
             optional("from_place", TEXT),
             optional("to_place", TEXT),
             optional("book_on", TIME),
-            optional("book_off", TIME));
+            optional("book_off", TIME)),
+    SECTIONS(
+            needed("code", TEXT),
+            needed("title", TEXT),
+            needed("route_code", TEXT),
+            needed("from_measure", MEASURE),
+            needed("to_measure", MEASURE),
+            neededWord("direction", Direction.class),
+            neededWord("band", Band.class),
+            needed("hard", TEXT),
+            optional("teacher", TEXT),
+            optional("approved_by", TEXT)),
+    KNOWLEDGE(
+            needed("staff_number", TEXT),
+            neededWord("event", CompetenceEvent.Kind.class),
+            neededWord("subject", Subject.Kind.class),
+            needed("subject_code", TEXT),
+            needed("day", DAY),
+            optional("other", TEXT),
+            optional("note", TEXT));
 
     @SuppressWarnings("ImmutableEnumChecker") // List.of over immutable records, but not so marked
     private final List<Column> columns;

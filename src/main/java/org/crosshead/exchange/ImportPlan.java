@@ -5,6 +5,7 @@ import org.crosshead.crew.PersonDraft;
 import org.crosshead.route.JunctionDraft;
 import org.crosshead.route.RestrictionDraft;
 import org.crosshead.route.RouteDraft;
+import org.crosshead.routeknowledge.SectionDraft;
 import org.crosshead.stock.EngineDraft;
 import org.crosshead.stock.FormationDraft;
 import org.crosshead.stock.LocomotiveClassDraft;
@@ -12,7 +13,12 @@ import org.crosshead.stock.VehicleKindDraft;
 import org.crosshead.working.TrainDraft;
 
 /** Everything that the files say, as drafts. */
-record ImportPlan(Lines lines, Stock stock, List<Located<PersonDraft>> people, List<Located<TrainDraft>> trains) {
+record ImportPlan(
+        Lines lines,
+        Stock stock,
+        List<Located<PersonDraft>> people,
+        List<Located<TrainDraft>> trains,
+        Knowledge knowledge) {
 
     ImportPlan {
         people = List.copyOf(people);
@@ -29,6 +35,15 @@ record ImportPlan(Lines lines, Stock stock, List<Located<PersonDraft>> people, L
             routes = List.copyOf(routes);
             junctions = List.copyOf(junctions);
             restrictions = List.copyOf(restrictions);
+        }
+    }
+
+    /** Sections that people sign, and what is known of people. */
+    record Knowledge(List<Located<SectionDraft>> sections, List<Located<KnowledgeReader.EventDraft>> events) {
+
+        Knowledge {
+            sections = List.copyOf(sections);
+            events = List.copyOf(events);
         }
     }
 

@@ -64,7 +64,10 @@ public class Importer {
                         new RouteReader(sheets, units, problems).routes(), places.junctions(), places.restrictions()),
                 new StockReader(sheets, problems).stock(),
                 new PeopleReader(sheets, moments, problems).people(),
-                new TrainReader(sheets, units, moments, problems).trains());
+                new TrainReader(sheets, units, moments, problems).trains(),
+                new ImportPlan.Knowledge(
+                        new KnowledgeReader(sheets, units, moments).sections(),
+                        new KnowledgeReader(sheets, units, moments).events()));
     }
 
     private Optional<MeasureUnit> storedUnit(String routeCode) {

@@ -526,13 +526,14 @@ class DemonstrationBriefingsTests {
         }
         boolean someTrainTurns = false;
         for (TrainSummary train : today()) {
+            if (trains.find(train.id()).orElseThrow().content().legs().size() < 2) {
+                continue;
+            }
             long id = prepared(train.id());
             for (double reversalM : reversalsM(document(id))) {
                 someTrainTurns = true;
                 assertThat(isRefused(id, reversalM + 60)).as(train.code()).isTrue();
-                for (double onM = 100; onM < 600; onM += 100) {
-                    isRefused(id, reversalM + onM);
-                }
+                isRefused(id, reversalM + 300);
             }
         }
         assertThat(someTrainTurns).isTrue();

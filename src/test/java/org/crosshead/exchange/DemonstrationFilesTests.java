@@ -37,6 +37,8 @@ class DemonstrationFilesTests {
         new StockReader(sheets, problems).stock();
         new PeopleReader(sheets, moments, problems).people();
         new PlaceReader(sheets, units, moments).restrictions();
+        new KnowledgeReader(sheets, units, moments).sections();
+        new KnowledgeReader(sheets, units, moments).events();
 
         assertThat(problems.first()).isEmpty();
         assertThat(ImportFile.values()).allMatch(file -> !sheets.lines(file).isEmpty());

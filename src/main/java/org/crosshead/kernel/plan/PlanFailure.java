@@ -10,12 +10,12 @@ import org.crosshead.kernel.motion.RunRequest;
  *
  * @param limit what stands in the way
  * @param at where on the path, m; empty where it is no single place
- * @param loadShare greatest share of the trailing load with which there is a plan, rounded down to a 32nd; 0 where there is none with any
+ * @param loadShare greatest share of the trailing load with which there is a plan, rounded down to a 16th; 0 where there is none with any
  * @param withMoreTime whether there is one at this load where no times are booked
  */
 public record PlanFailure(Limit limit, OptionalDouble at, double loadShare, boolean withMoreTime) {
 
-    private static final int ROUNDS = 5;
+    private static final int ROUNDS = 4;
 
     /** What stands in the way of a plan. */
     public enum Limit {

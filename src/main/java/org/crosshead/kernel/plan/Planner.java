@@ -60,9 +60,6 @@ public final class Planner {
      * Returns why there is no plan of a run, and what would make one; empty where there is one. Takes as long as some six plans.
      */
     public static Optional<PlanFailure> failure(RunRequest request) {
-        if (plan(request).isPresent()) {
-            return Optional.empty();
-        }
         Optional<BareOptimum> optimum = optimum(request);
         if (optimum.isEmpty()) {
             return Optional.of(PlanFailure.of(request, Limit.PULL, OptionalDouble.empty()));

@@ -110,6 +110,10 @@ public final class Endpoints {
                 "/briefings/**")) {
             rules.add(EndpointRule.posts(GET, pattern, EVERY_POST));
         }
+        rules.add(EndpointRule.posts(GET, "/knowledge", "MANAGER", "INSPECTOR", "ASSESSOR", "ADMINISTRATOR"));
+        for (String pattern : List.of("/knowledge/*", "/permits/*", "/sections")) {
+            rules.add(EndpointRule.posts(GET, pattern, EVERY_POST));
+        }
         rules.add(EndpointRule.posts(GET, "/people/**", "MANAGER", "INSPECTOR", "ASSESSOR", "ADMINISTRATOR"));
         rules.add(EndpointRule.posts(GET, "/import/**", "INSPECTOR", "MANAGER"));
         rules.add(EndpointRule.posts(GET, "/journal", "INSPECTOR", "MANAGER", "ASSESSOR", "ADMINISTRATOR"));
@@ -124,6 +128,10 @@ public final class Endpoints {
         rules.add(EndpointRule.posts(POST, "/trains/**", "INSPECTOR", "MANAGER"));
         rules.add(EndpointRule.posts(POST, "/briefings/*/acknowledgements", "DRIVER", "FIREMAN"));
         rules.add(EndpointRule.posts(POST, "/briefings/**", "INSPECTOR"));
+        rules.add(EndpointRule.posts(POST, "/knowledge/*", EVERY_POST));
+        rules.add(EndpointRule.posts(POST, "/permits/*/confirm", "MANAGER", "INSPECTOR"));
+        rules.add(EndpointRule.posts(POST, "/sections/*/approve", "MANAGER", "ASSESSOR"));
+        rules.add(EndpointRule.posts(POST, "/sections/*/close", "MANAGER"));
         rules.add(EndpointRule.posts(POST, "/people/**", "MANAGER"));
         rules.add(EndpointRule.posts(POST, "/import/**", "INSPECTOR", "MANAGER"));
         rules.add(EndpointRule.posts(POST, "/accounts/**", "ADMINISTRATOR"));

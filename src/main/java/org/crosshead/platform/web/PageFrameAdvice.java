@@ -25,6 +25,8 @@ class PageFrameAdvice {
             Map.entry("/vehicles", "platform.nav.vehicles"),
             Map.entry("/formations", "platform.nav.formations"),
             Map.entry("/people", "platform.nav.people"),
+            Map.entry("/sections", "platform.nav.sections"),
+            Map.entry("/knowledge", "platform.nav.knowledge"),
             Map.entry("/import", "platform.nav.import"),
             Map.entry("/journal", "platform.nav.journal"),
             Map.entry("/accounts", "platform.nav.accounts"));

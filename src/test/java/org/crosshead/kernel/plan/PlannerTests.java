@@ -181,7 +181,7 @@ class PlannerTests {
         assertThat(failure.loadShare()).isBetween(0.1, 0.95);
         assertThat(failure.withMoreTime()).isFalse();
         assertThat(Planner.plan(heavy.withTrailing(failure.loadShare()))).isPresent();
-        assertThat(Planner.plan(heavy.withTrailing(failure.loadShare() + 1.0 / 32)))
+        assertThat(Planner.plan(heavy.withTrailing(failure.loadShare() + 1.0 / 16)))
                 .isEmpty();
         assertThat(Planner.failure(PlanTrips.random(3))).isEmpty();
     }

@@ -1,0 +1,177 @@
+package org.crosshead.competence;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import org.crosshead.competence.CompetenceEvent.Kind;
+import org.crosshead.competence.Holding.State;
+import org.jspecify.annotations.Nullable;
+
+/** Who may enter what about whom: three acts by three people in order, and nobody about themselves but to declare or to hand back. */
+final class ActRules {
+
+    private static final Set<Kind> OWN = Set.of(Kind.DECLARED, Kind.HANDED_BACK);
+    private static final Set<Kind> ASSESSMENTS =
+            Set.of(Kind.QUESTIONS_PASSED, Kind.QUESTIONS_FAILED, Kind.PRACTICE_PASSED, Kind.PRACTICE_FAILED);
+    private static final Set<Kind> BY_MANAGER =
+            Set.of(Kind.AUTHORISED, Kind.SUSPENDED, Kind.REINSTATED, Kind.WITHDRAWN, Kind.TAKEN_OVER);
+    private static final Set<Kind> WITH_REASON = Set.of(
+            Kind.SUSPENDED, Kind.WITHDRAWN, Kind.TAKEN_OVER, Kind.STRUCK, Kind.QUESTIONS_FAILED, Kind.PRACTICE_FAILED);
+    private static final int REASON_LEAST = 5;
+
+    private ActRules() {}
+
+    /**
+     * Somebody who acts.
+     *
+     * @param personId null for a job of the service
+     * @param posts held today
+     * @param subjectCounts whether they hold the subject themselves on the day of the act
+     */
+    record Actor(@Nullable Long personId, Set<String> posts, boolean subjectCounts) {}
+
+    /**
+     * What is known when somebody acts.
+     *
+     * @param today by the railway's calendar
+     * @param left whether the person holds no post on the day of the act
+     * @param open whether the subject can be signed: its risk assessment approved, and not closed
+     * @param firstTeacher whether nobody holds the subject yet, so that a dated letter must do in place of holding it
+     * @param holding of the person now
+     * @param events of the person and subject that count
+     * @param policy in force
+     */
+    record Known(
+            LocalDate today,
+            boolean left,
+            boolean open,
+            boolean firstTeacher,
+            Holding holding,
+            List<CompetenceEvent> events,
+            KnowledgePolicy policy) {}
+
+    /** Returns why an act is refused, as a message code; empty where it may be done. */
+    static Optional<String> refusal(CompetenceEvent act, Actor actor, Known known) {
+        boolean own = Objects.equals(actor.personId(), act.personId());
+        if (act.day().isAfter(known.today())) {
+            return Optional.of("in-the-future");
+        }
+        if (known.left() && act.kind() != Kind.STRUCK) {
+            return Optional.of("person-left");
+        }
+        if (OWN.contains(act.kind()) != own && (OWN.contains(act.kind()) || actor.personId() != null)) {
+            return Optional.of(own ? "own-record" : "only-they-themselves");
+        }
+        if (WITH_REASON.contains(act.kind()) && act.note().strip().length() < REASON_LEAST) {
+            return Optional.of("reason-missing");
+        }
+        boolean twice = act.kind() != Kind.STRUCK
+                && known.events().stream()
+                        .anyMatch(event -> event.kind() == act.kind()
+                                && event.day().equals(act.day())
+                                && event.subject().equals(act.subject()));
+        if (twice) {
+            return Optional.of("entered-already");
+        }
+        if (ASSESSMENTS.contains(act.kind())) {
+            return assessment(actor, known);
+        }
+        if (BY_MANAGER.contains(act.kind())) {
+            return byManager(act, actor, known);
+        }
+        return switch (act.kind()) {
+            case DECLARED -> known.open() ? Optional.empty() : Optional.of("not-open");
+            case VERIFIED -> verification(actor, known);
+            case STRUCK -> struck(act, actor, known);
+            case HANDED_BACK -> Optional.empty();
+            default -> byOffice(actor);
+        };
+    }
+
+    private static Optional<String> assessment(Actor actor, Known known) {
+        if (!actor.posts().contains("ASSESSOR")) {
+            return Optional.of("assessor-only");
+        }
+        if (!known.open()) {
+            return Optional.of("not-open");
+        }
+        State state = known.holding().state();
+        boolean ready = state == State.DECLARED || state == State.HELD || state == State.DUE;
+        if (!ready) {
+            return Optional.of("not-declared");
+        }
+        if (!actor.subjectCounts() && !known.firstTeacher()) {
+            return Optional.of("assessor-not-current");
+        }
+        return isOnlyTeacher(actor.personId(), known.events())
+                        && !known.policy().verifies()
+                ? Optional.of("assessor-taught")
+                : Optional.empty();
+    }
+
+    /** Turns and lessons are entered by those who know what was run. */
+    private static Optional<String> byOffice(Actor actor) {
+        boolean may = actor.personId() == null
+                || actor.posts().contains("MANAGER")
+                || actor.posts().contains("INSPECTOR");
+        return may ? Optional.empty() : Optional.of("office-only");
+    }
+
+    private static Optional<String> verification(Actor actor, Known known) {
+        if (!actor.posts().contains("ASSESSOR")) {
+            return Optional.of("assessor-only");
+        }
+        boolean assessed = known.events().stream()
+                .anyMatch(event ->
+                        ASSESSMENTS.contains(event.kind()) && Objects.equals(event.otherId(), actor.personId()));
+        return assessed ? Optional.of("second-assessor") : Optional.empty();
+    }
+
+    private static Optional<String> byManager(CompetenceEvent act, Actor actor, Known known) {
+        if (actor.personId() != null && !actor.posts().contains("MANAGER")) {
+            return Optional.of("manager-only");
+        }
+        if (act.kind() != Kind.AUTHORISED) {
+            return Optional.empty();
+        }
+        if (!known.open()) {
+            return Optional.of("not-open");
+        }
+        if (known.holding().state() != State.ASSESSED) {
+            return Optional.of("not-assessed");
+        }
+        boolean assessed = known.events().stream()
+                .anyMatch(event ->
+                        ASSESSMENTS.contains(event.kind()) && Objects.equals(event.otherId(), actor.personId()));
+        if (assessed) {
+            return Optional.of("three-people");
+        }
+        boolean verified = known.events().stream().anyMatch(event -> event.kind() == Kind.VERIFIED);
+        boolean taughtAndAssessed = known.events().stream()
+                .filter(event -> ASSESSMENTS.contains(event.kind()))
+                .anyMatch(event -> isOnlyTeacher(event.otherId(), known.events()));
+        return taughtAndAssessed && !verified ? Optional.of("not-verified") : Optional.empty();
+    }
+
+    private static Optional<String> struck(CompetenceEvent act, Actor actor, Known known) {
+        boolean may = actor.personId() == null
+                || actor.posts().contains("MANAGER")
+                || actor.posts().contains("ASSESSOR");
+        if (!may) {
+            return Optional.of("manager-only");
+        }
+        boolean there = known.events().stream().anyMatch(event -> Objects.equals(event.id(), act.struckId()));
+        return there ? Optional.empty() : Optional.of("nothing-to-strike");
+    }
+
+    /** Says whether all teaching of a person was by one. */
+    private static boolean isOnlyTeacher(@Nullable Long teacherId, List<CompetenceEvent> events) {
+        List<CompetenceEvent> lessons =
+                events.stream().filter(event -> event.kind() == Kind.LEARNED).toList();
+        return teacherId != null
+                && !lessons.isEmpty()
+                && lessons.stream().allMatch(event -> teacherId.equals(event.otherId()));
+    }
+}

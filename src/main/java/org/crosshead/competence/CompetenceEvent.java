@@ -1,0 +1,60 @@
+package org.crosshead.competence;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Something that bears on what a person knows. It is never changed; what was entered wrongly is struck by a later one.
+ *
+ * @param id in the order of entry
+ * @param personId whom it is about
+ * @param day on which it was, by the railway's calendar; for a turn over midnight the day of its end
+ * @param otherId the teacher, assessor, verifier or manager; null where nobody else took part
+ * @param struckId the event that a correction strikes; null for all others
+ * @param note of a paper taken over, of a reason, or blank
+ */
+public record CompetenceEvent(
+        long id,
+        long personId,
+        Kind kind,
+        Subject subject,
+        LocalDate day,
+        Instant enteredAt,
+        @Nullable Long otherId,
+        @Nullable Long struckId,
+        String note) {
+
+    /** What it was. */
+    public enum Kind {
+        /** At the controls by themselves, over the section in its direction, or on the class. */
+        WORKED,
+        /** At the controls while a conductor driver who knows the road went along. */
+        WORKED_CONDUCTED,
+        /** Rode in the cab without being at the controls. */
+        RODE,
+        /** Went along as conductor driver. */
+        CONDUCTED,
+        /** At the controls under a teacher. */
+        LEARNED,
+        /** Says: I know it and am ready to be assessed. */
+        DECLARED,
+        QUESTIONS_PASSED,
+        QUESTIONS_FAILED,
+        PRACTICE_PASSED,
+        PRACTICE_FAILED,
+        /** A second assessor has verified an assessment. */
+        VERIFIED,
+        /** A manager has authorised it. */
+        AUTHORISED,
+        /** Taken over from a paper record: its document in the note, the assessor who signed it as the other. */
+        TAKEN_OVER,
+        SUSPENDED,
+        REINSTATED,
+        WITHDRAWN,
+        /** Handed back by the person: always possible, never held against them. */
+        HANDED_BACK,
+        /** An event was entered wrongly and does not count. */
+        STRUCK
+    }
+}

@@ -1,0 +1,97 @@
+package org.crosshead.competence;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.crosshead.competence.CompetenceEvent.Kind;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.support.GeneratedKeyHolder;
+import org.springframework.stereotype.Repository;
+
+/** The table of events: rows are only ever added. */
+@Repository
+class EventStore {
+
+    private static final String SELECT = "select * from competence_event ";
+
+    private final JdbcClient jdbc;
+
+    EventStore(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    /** Lets nobody else enter anything about this person until the transaction ends. */
+    void lock(long personId) {
+        jdbc.sql("select id from person where id = ? for update")
+                .param(personId)
+                .query(Long.class)
+                .optional();
+    }
+
+    long insert(CompetenceEvent event, String by) {
+        GeneratedKeyHolder key = new GeneratedKeyHolder();
+        jdbc.sql("""
+                        insert into competence_event (person_id, event_kind, subject_kind, subject_code, event_day, entered_at,
+                            entered_by, other_id, struck_id, note)
+                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
+                        """)
+                .params(event.personId(), event.kind().name())
+                .params(event.subject().kind().name(), event.subject().code())
+                .params(event.day(), event.enteredAt().atOffset(ZoneOffset.UTC), by)
+                .param(event.otherId())
+                .param(event.struckId())
+                .param(event.note())
+                .update(key, "id");
+        return Objects.requireNonNull(key.getKey()).longValue();
+    }
+
+    Optional<CompetenceEvent> find(long id) {
+        return jdbc.sql(SELECT + "where id = ?")
+                .param(id)
+                .query(EventStore::event)
+                .optional();
+    }
+
+    List<CompetenceEvent> of(long personId) {
+        return jdbc.sql(SELECT + "where person_id = ? order by id")
+                .param(personId)
+                .query(EventStore::event)
+                .list();
+    }
+
+    List<CompetenceEvent> of(Subject subject) {
+        return jdbc.sql(SELECT + "where subject_kind = ? and subject_code = ? order by id")
+                .params(subject.kind().name(), subject.code())
+                .query(EventStore::event)
+                .list();
+    }
+
+    List<CompetenceEvent> all() {
+        return jdbc.sql(SELECT + "order by id").query(EventStore::event).list();
+    }
+
+    private static CompetenceEvent event(ResultSet rs, int row) throws SQLException {
+        Instant enteredAt = rs.getObject("entered_at", OffsetDateTime.class).toInstant();
+        return new CompetenceEvent(
+                rs.getLong("id"),
+                rs.getLong("person_id"),
+                Kind.valueOf(rs.getString("event_kind")),
+                new Subject(Subject.Kind.valueOf(rs.getString("subject_kind")), rs.getString("subject_code")),
+                rs.getDate("event_day").toLocalDate(),
+                enteredAt,
+                number(rs, "other_id"),
+                number(rs, "struck_id"),
+                rs.getString("note"));
+    }
+
+    private static @Nullable Long number(ResultSet rs, String column) throws SQLException {
+        long value = rs.getLong(column);
+        return rs.wasNull() ? null : value;
+    }
+}

@@ -1,0 +1,201 @@
+package org.crosshead.competence;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.crosshead.competence.CompetenceEvent.Kind;
+import org.crosshead.competence.Holding.State;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Derives what is held from the events of one person and one subject. Pure: the same events in whatever order of entry give the same
+ * holding; only the day of each counts, and on one day the order of entry.
+ *
+ * <p>Months are calendar months: from 31 August six of them end on the last of February. A period's last day is a good day. Knowledge that
+ * has lapsed is not brought back by working: it is assessed and authorised anew.
+ */
+public final class HoldingRules {
+
+    private HoldingRules() {}
+
+    /**
+     * What decides about one subject.
+     *
+     * @param lapseMonths after the last turn worked
+     * @param closedFrom first day on which the section is closed; null where it is open
+     */
+    public record Terms(
+            Subject subject, int lapseMonths, @Nullable LocalDate closedFrom, KnowledgePolicy policy) {}
+
+    /**
+     * Returns what is held on a day.
+     *
+     * @param events of this person and subject, in any order
+     * @param day on which it is asked
+     * @param knownAt as it was known then; later entries are left out
+     */
+    public static Holding on(List<CompetenceEvent> events, Terms terms, LocalDate day, Instant knownAt) {
+        Fold fold = new Fold(terms);
+        counted(events, day, knownAt).forEach(fold::take);
+        return fold.on(day);
+    }
+
+    /** Returns the events that count, by day. */
+    private static List<CompetenceEvent> counted(List<CompetenceEvent> events, LocalDate day, Instant knownAt) {
+        Set<Long> struck = new HashSet<>();
+        for (CompetenceEvent event : events) {
+            Long struckId = event.struckId();
+            if (event.kind() == Kind.STRUCK
+                    && struckId != null
+                    && !event.enteredAt().isAfter(knownAt)) {
+                struck.add(struckId);
+            }
+        }
+        return events.stream()
+                .filter(event -> event.kind() != Kind.STRUCK && !struck.contains(event.id()))
+                .filter(event ->
+                        !event.enteredAt().isAfter(knownAt) && !event.day().isAfter(day))
+                .sorted(Comparator.comparing(CompetenceEvent::day).thenComparing(CompetenceEvent::id))
+                .toList();
+    }
+
+    /** What is known of a person while their events are read in the order of their days. */
+    private static final class Fold {
+
+        private final Terms terms;
+        private final List<Long> because = new ArrayList<>();
+        private State state = State.NOT_HELD;
+        private boolean suspended;
+        private boolean questions;
+        private boolean practice;
+        private @Nullable LocalDate since;
+        private @Nullable LocalDate worked;
+        private @Nullable LocalDate assessed;
+
+        Fold(Terms terms) {
+            this.terms = terms;
+        }
+
+        void take(CompetenceEvent event) {
+            lapse(event.day());
+            boolean counts = terms.policy().keepsAlive(event.kind());
+            if (counts) {
+                worked = event.day();
+            }
+            switch (event.kind()) {
+                case WORKED, WORKED_CONDUCTED, RODE, CONDUCTED, STRUCK, VERIFIED -> {
+                    if (!counts || state != State.HELD) {
+                        return;
+                    }
+                }
+                case LEARNED -> state = state == State.HELD ? state : State.LEARNING;
+                case DECLARED -> {
+                    if (state != State.HELD) {
+                        state = State.DECLARED;
+                        questions = false;
+                        practice = false;
+                    }
+                }
+                case QUESTIONS_PASSED -> {
+                    questions = true;
+                    assess(event.day());
+                }
+                case PRACTICE_PASSED -> {
+                    practice = true;
+                    assess(event.day());
+                }
+                case QUESTIONS_FAILED, PRACTICE_FAILED -> fail();
+                case AUTHORISED -> {
+                    if (state == State.ASSESSED) {
+                        hold(event.day());
+                    }
+                }
+                case TAKEN_OVER -> {
+                    assessed = event.day();
+                    hold(event.day());
+                }
+                case SUSPENDED -> suspended = true;
+                case REINSTATED -> suspended = false;
+                case WITHDRAWN -> end(State.WITHDRAWN);
+                case HANDED_BACK -> end(State.HANDED_BACK);
+            }
+            because.add(event.id());
+        }
+
+        private void assess(LocalDate day) {
+            if (state == State.HELD) {
+                assessed = practice ? day : assessed;
+                practice = false;
+                questions = false;
+            } else if (state == State.DECLARED && questions && practice) {
+                state = State.ASSESSED;
+                assessed = day;
+            }
+        }
+
+        private void fail() {
+            state = State.LEARNING;
+            questions = false;
+            practice = false;
+            since = null;
+        }
+
+        private void hold(LocalDate day) {
+            state = State.HELD;
+            since = day;
+            questions = false;
+            practice = false;
+        }
+
+        private void end(State ended) {
+            state = ended;
+            since = null;
+            questions = false;
+            practice = false;
+            suspended = false;
+        }
+
+        private void lapse(LocalDate day) {
+            LocalDate last = lastGoodDay();
+            if (state == State.HELD && last != null && day.isAfter(last)) {
+                state = State.LAPSED;
+            }
+        }
+
+        /** The later of the last turn and of the day since which it is held, plus the policy's months; not beyond the next assessment. */
+        private @Nullable LocalDate lastGoodDay() {
+            LocalDate from = since;
+            if (from == null) {
+                return null;
+            }
+            LocalDate last = worked;
+            LocalDate base = last != null && last.isAfter(from) ? last : from;
+            LocalDate byWork = base.plusMonths(terms.lapseMonths());
+            LocalDate checked = assessed == null ? from : assessed;
+            LocalDate byAssessment = checked.plusMonths(terms.policy().assessmentMonths());
+            return byWork.isBefore(byAssessment) ? byWork : byAssessment;
+        }
+
+        Holding on(LocalDate day) {
+            lapse(day);
+            LocalDate last = state == State.HELD ? lastGoodDay() : null;
+            State shown = state;
+            if (state == State.HELD && last != null) {
+                boolean due = !day.plusDays(terms.policy().warnDays()).isBefore(last);
+                shown = due ? State.DUE : State.HELD;
+            }
+            if (suspended && shown != State.WITHDRAWN) {
+                shown = State.SUSPENDED;
+            }
+            LocalDate closed = terms.closedFrom();
+            if (closed != null && !day.isBefore(closed)) {
+                shown = State.CLOSED;
+            }
+            return new Holding(terms.subject(), shown, last, worked, assessed, because);
+        }
+    }
+}

@@ -1,0 +1,225 @@
+package org.crosshead.competence;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.crosshead.competence.CompetenceEvent.Kind;
+import org.crosshead.crew.People;
+import org.crosshead.crew.Person;
+import org.crosshead.crew.Post;
+import org.crosshead.platform.CurrentActor;
+import org.crosshead.platform.Journal;
+import org.crosshead.platform.NotFoundException;
+import org.crosshead.routeknowledge.RouteSection;
+import org.crosshead.routeknowledge.RouteSections;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** What people know: enters what bears on it, and derives what they hold. */
+@Service
+public class Knowledge {
+
+    private static final int NOTE_MOST = 500;
+
+    private final EventStore store;
+    private final KnowledgePolicies policies;
+    private final RouteSections sections;
+    private final People people;
+    private final Journal journal;
+    private final CurrentActor actor;
+    private final Clock clock;
+    private final ZoneId zone;
+
+    Knowledge(
+            EventStore store,
+            KnowledgePolicies policies,
+            RouteSections sections,
+            People people,
+            Journal journal,
+            CurrentActor actor,
+            Clock clock,
+            ZoneId zone) {
+        this.store = store;
+        this.policies = policies;
+        this.sections = sections;
+        this.people = people;
+        this.journal = journal;
+        this.actor = actor;
+        this.clock = clock;
+        this.zone = zone;
+    }
+
+    /**
+     * Something to be entered.
+     *
+     * @param otherId teacher, or the assessor of a paper record; null to name whoever enters it
+     * @param struckId the event that a correction strikes
+     */
+    public record Entry(
+            long personId,
+            Kind kind,
+            Subject subject,
+            LocalDate day,
+            @Nullable Long otherId,
+            @Nullable Long struckId,
+            String note) {}
+
+    /**
+     * Enters something.
+     *
+     * @return the id of the event
+     * @throws ActRefusedException if whoever acts may not, or it cannot be
+     */
+    @Transactional
+    public long enter(Entry entry) {
+        store.lock(entry.personId());
+        if (entry.note().length() > NOTE_MOST) {
+            throw new ActRefusedException("too-long");
+        }
+        CurrentActor.Actor acting = actor.get();
+        CompetenceEvent event = new CompetenceEvent(
+                0,
+                entry.personId(),
+                entry.kind(),
+                entry.subject(),
+                entry.day(),
+                clock.instant(),
+                entry.otherId() == null ? acting.personId() : entry.otherId(),
+                entry.struckId(),
+                entry.note().strip());
+        ActRules.refusal(event, actingOn(event, acting), known(event)).ifPresent(code -> {
+            throw new ActRefusedException(code);
+        });
+        long id = store.insert(event, acting.name());
+        journal.write(
+                "competence."
+                        + event.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'),
+                "person",
+                event.personId(),
+                event.subject().code());
+        return id;
+    }
+
+    /** Enters something unless it is there already; returns whether it was entered. Whoever acts may not enter their own turn. */
+    public boolean enteredAnew(Entry entry) {
+        try {
+            enter(entry);
+            return true;
+        } catch (ActRefusedException ex) {
+            if (ex.code().equals("entered-already")) {
+                return false;
+            }
+            throw ex;
+        }
+    }
+
+    private ActRules.Actor actingOn(CompetenceEvent event, CurrentActor.Actor acting) {
+        Long personId = acting.personId();
+        boolean counts = personId != null
+                && holding(personId, event.subject(), event.day(), clock.instant())
+                        .counts();
+        return new ActRules.Actor(personId, acting.posts(), counts);
+    }
+
+    private ActRules.Known known(CompetenceEvent event) {
+        Person person = people.find(event.personId())
+                .orElseThrow(() -> new NotFoundException("person", String.valueOf(event.personId())));
+        boolean left = Stream.of(Post.values()).noneMatch(post -> person.holds(post, event.day()));
+        boolean open = event.subject().kind() == Subject.Kind.CLASS
+                || sections.find(event.subject().code())
+                        .map(section -> section.isOpen(event.day()))
+                        .orElse(false);
+        LocalDate today = LocalDate.now(clock.withZone(zone));
+        Map<Long, Holding> holders = holders(event.subject(), event.day(), clock.instant());
+        boolean first = holders.values().stream().noneMatch(Holding::counts);
+        return new ActRules.Known(
+                today,
+                left,
+                open,
+                first,
+                holding(event.personId(), event.subject(), event.day(), clock.instant()),
+                unstruck(store.of(event.personId()), event.subject()),
+                policies.on(today));
+    }
+
+    private static List<CompetenceEvent> unstruck(List<CompetenceEvent> events, Subject subject) {
+        List<Long> struck = events.stream()
+                .map(CompetenceEvent::struckId)
+                .filter(java.util.Objects::nonNull)
+                .toList();
+        return events.stream()
+                .filter(event -> event.subject().equals(subject))
+                .filter(event -> event.kind() != Kind.STRUCK && !struck.contains(event.id()))
+                .toList();
+    }
+
+    /** Returns what a person holds of a subject on a day, as known at a moment. */
+    public Holding holding(long personId, Subject subject, LocalDate day, Instant knownAt) {
+        List<CompetenceEvent> events = store.of(personId).stream()
+                .filter(event -> event.subject().equals(subject))
+                .toList();
+        return HoldingRules.on(events, terms(subject, policies.on(day)), day, knownAt);
+    }
+
+    /** Returns what everybody who has to do with a subject holds of it, by person. */
+    public Map<Long, Holding> holders(Subject subject, LocalDate day, Instant knownAt) {
+        HoldingRules.Terms terms = terms(subject, policies.on(day));
+        Map<Long, Holding> holders = new HashMap<>();
+        store.of(subject).stream()
+                .collect(Collectors.groupingBy(CompetenceEvent::personId))
+                .forEach((person, events) -> holders.put(person, HoldingRules.on(events, terms, day, knownAt)));
+        return holders;
+    }
+
+    /** Returns what a person holds, by subject. */
+    public List<Holding> holdings(long personId, LocalDate day, Instant knownAt) {
+        KnowledgePolicy policy = policies.on(day);
+        return store.of(personId).stream().collect(Collectors.groupingBy(CompetenceEvent::subject)).entrySet().stream()
+                .map(of -> HoldingRules.on(of.getValue(), terms(of.getKey(), policy), day, knownAt))
+                .sorted(Comparator.comparing(Holding::subject))
+                .toList();
+    }
+
+    /** Returns what everybody holds, by subject and then by person. */
+    public Map<Subject, Map<Long, Holding>> everybody(LocalDate day, Instant knownAt) {
+        KnowledgePolicy policy = policies.on(day);
+        Map<Subject, Map<Long, Holding>> all = new TreeMap<>();
+        store.all().stream()
+                .collect(Collectors.groupingBy(CompetenceEvent::subject))
+                .forEach((subject, events) -> {
+                    HoldingRules.Terms terms = terms(subject, policy);
+                    Map<Long, Holding> of = new TreeMap<>();
+                    events.stream()
+                            .collect(Collectors.groupingBy(CompetenceEvent::personId))
+                            .forEach((person, own) -> of.put(person, HoldingRules.on(own, terms, day, knownAt)));
+                    all.put(subject, of);
+                });
+        return all;
+    }
+
+    /** Returns everything entered about a person, the latest first. */
+    public List<CompetenceEvent> events(long personId) {
+        return store.of(personId).stream()
+                .sorted(Comparator.comparing(CompetenceEvent::id).reversed())
+                .toList();
+    }
+
+    private HoldingRules.Terms terms(Subject subject, KnowledgePolicy policy) {
+        if (subject.kind() == Subject.Kind.CLASS) {
+            return new HoldingRules.Terms(subject, policy.classLapseMonths(), null, policy);
+        }
+        RouteSection section = sections.find(subject.code()).orElse(null);
+        return section == null
+                ? new HoldingRules.Terms(subject, 1, LocalDate.MIN, policy)
+                : new HoldingRules.Terms(subject, policy.lapseMonths(section.band()), section.closedFrom(), policy);
+    }
+}

@@ -1,0 +1,247 @@
+package org.crosshead.competence.web;
+
+import jakarta.servlet.http.HttpServletRequest;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.crosshead.competence.ActRefusedException;
+import org.crosshead.competence.CompetenceEvent;
+import org.crosshead.competence.CompetenceEvent.Kind;
+import org.crosshead.competence.Holding;
+import org.crosshead.competence.Knowledge;
+import org.crosshead.competence.KnowledgePolicies;
+import org.crosshead.competence.Subject;
+import org.crosshead.crew.People;
+import org.crosshead.crew.Person;
+import org.crosshead.platform.CurrentActor;
+import org.crosshead.platform.NotFoundException;
+import org.crosshead.routeknowledge.RouteSections;
+import org.crosshead.stock.LocomotiveClasses;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.server.ResponseStatusException;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+
+/** Who knows what: everybody on one page, one person, and what may be entered. */
+@Controller
+@RequestMapping("/knowledge")
+class KnowledgeController {
+
+    private static final int MONTHS_AHEAD = 12;
+    private static final List<String> SEE_ALL = List.of("MANAGER", "INSPECTOR", "ASSESSOR", "ADMINISTRATOR");
+
+    private final Knowledge knowledge;
+    private final KnowledgePolicies policies;
+    private final People people;
+    private final RouteSections sections;
+    private final LocomotiveClasses classes;
+    private final CurrentActor actor;
+    private final Clock clock;
+    private final ZoneId zone;
+
+    KnowledgeController(
+            Knowledge knowledge,
+            KnowledgePolicies policies,
+            People people,
+            RouteSections sections,
+            LocomotiveClasses classes,
+            CurrentActor actor,
+            Clock clock,
+            ZoneId zone) {
+        this.knowledge = knowledge;
+        this.policies = policies;
+        this.people = people;
+        this.sections = sections;
+        this.classes = classes;
+        this.actor = actor;
+        this.clock = clock;
+        this.zone = zone;
+    }
+
+    private LocalDate today() {
+        return LocalDate.now(clock.withZone(zone));
+    }
+
+    /** A line of the page of everybody. */
+    record Row(Person person, List<Optional<Holding>> cells) {}
+
+    /** How many could work a subject now and in each of the coming months, if nothing is done. */
+    record Cover(Subject subject, List<Long> months) {}
+
+    @GetMapping
+    String everybody(@RequestParam(defaultValue = "") String day, Model model) {
+        LocalDate shown = day(day);
+        Map<Subject, Map<Long, Holding>> all = knowledge.everybody(shown, clock.instant());
+        List<Subject> subjects = List.copyOf(all.keySet());
+        List<Row> rows = people.all().stream()
+                .map(person -> new Row(
+                        person,
+                        subjects.stream()
+                                .map(subject -> Optional.ofNullable(
+                                        all.getOrDefault(subject, Map.of()).get(person.id())))
+                                .toList()))
+                .filter(row -> row.cells().stream().anyMatch(Optional::isPresent))
+                .toList();
+        List<Map<Subject, Map<Long, Holding>>> ahead = Stream.iterate(
+                        0, month -> month <= MONTHS_AHEAD, month -> month + 3)
+                .map(month -> knowledge.everybody(shown.plusMonths(month), clock.instant()))
+                .toList();
+        model.addAttribute("day", shown);
+        model.addAttribute("subjects", subjects);
+        model.addAttribute("rows", rows);
+        model.addAttribute(
+                "cover",
+                subjects.stream()
+                        .map(subject -> new Cover(
+                                subject,
+                                ahead.stream()
+                                        .map(then -> then.getOrDefault(subject, Map.of()).values().stream()
+                                                .filter(Holding::counts)
+                                                .count())
+                                        .toList()))
+                        .toList());
+        model.addAttribute("policy", policies.on(shown));
+        return "competence/everybody";
+    }
+
+    private LocalDate day(String typed) {
+        try {
+            return typed.isBlank() ? today() : LocalDate.parse(typed.strip());
+        } catch (DateTimeParseException ex) {
+            return today();
+        }
+    }
+
+    @GetMapping("/{staffNumber}")
+    String person(@PathVariable String staffNumber, HttpServletRequest request, Model model) {
+        Person person = known(staffNumber);
+        boolean own = Long.valueOf(person.id()).equals(actor.get().personId());
+        if (!own && SEE_ALL.stream().noneMatch(request::isUserInRole)) {
+            throw new ResponseStatusException(HttpStatus.FORBIDDEN);
+        }
+        List<Person> all = people.all();
+        model.addAttribute("person", person);
+        model.addAttribute("own", own);
+        model.addAttribute("holdings", knowledge.holdings(person.id(), today(), clock.instant()));
+        model.addAttribute("events", knowledge.events(person.id()));
+        model.addAttribute("names", new Names(all));
+        model.addAttribute("subjects", subjects());
+        model.addAttribute("people", all);
+        model.addAttribute("kinds", kinds(own, request));
+        model.addAttribute("today", today());
+        return "competence/person";
+    }
+
+    private List<Subject> subjects() {
+        return Stream.concat(
+                        sections.all().stream().map(section -> new Subject(Subject.Kind.SECTION, section.code())),
+                        classes.all().stream()
+                                .map(one -> new Subject(
+                                        Subject.Kind.CLASS, one.content().code())))
+                .toList();
+    }
+
+    private static List<Kind> kinds(boolean own, HttpServletRequest request) {
+        List<Kind> kinds = new ArrayList<>();
+        if (own) {
+            kinds.addAll(List.of(Kind.DECLARED, Kind.HANDED_BACK));
+        } else {
+            if (request.isUserInRole("ASSESSOR")) {
+                kinds.addAll(List.of(
+                        Kind.QUESTIONS_PASSED,
+                        Kind.QUESTIONS_FAILED,
+                        Kind.PRACTICE_PASSED,
+                        Kind.PRACTICE_FAILED,
+                        Kind.VERIFIED));
+            }
+            if (request.isUserInRole("MANAGER")) {
+                kinds.addAll(
+                        List.of(Kind.AUTHORISED, Kind.TAKEN_OVER, Kind.SUSPENDED, Kind.REINSTATED, Kind.WITHDRAWN));
+            }
+            if (request.isUserInRole("MANAGER") || request.isUserInRole("INSPECTOR")) {
+                kinds.addAll(List.of(Kind.LEARNED, Kind.RODE));
+            }
+        }
+        return kinds;
+    }
+
+    /**
+     * What was sent, as it was written.
+     *
+     * @param subject kind and code with a colon between them
+     */
+    record Form(
+            @Nullable Kind kind,
+            @Nullable String subject,
+            @Nullable String day,
+            @Nullable String other,
+            @Nullable String note,
+            @Nullable Long struck) {}
+
+    @PostMapping("/{staffNumber}")
+    String enter(@PathVariable String staffNumber, Form form, RedirectAttributes flash, HttpServletRequest request) {
+        Person person = known(staffNumber);
+        try {
+            knowledge.enter(entry(person, form, request));
+            flash.addFlashAttribute("done", "competence.done");
+        } catch (ActRefusedException ex) {
+            flash.addFlashAttribute("refused", "competence.refused." + ex.code());
+        }
+        return "redirect:/knowledge/{staffNumber}";
+    }
+
+    private Knowledge.Entry entry(Person person, Form form, HttpServletRequest request) {
+        String note = form.note() == null ? "" : form.note();
+        if (form.struck() != null) {
+            CompetenceEvent struck = knowledge.events(person.id()).stream()
+                    .filter(event -> form.struck().equals(event.id()))
+                    .findFirst()
+                    .orElseThrow(() -> new ActRefusedException("nothing-to-strike"));
+            return new Knowledge.Entry(person.id(), Kind.STRUCK, struck.subject(), today(), null, struck.id(), note);
+        }
+        boolean own = Long.valueOf(person.id()).equals(actor.get().personId());
+        Kind kind = form.kind();
+        if (kind == null || !kinds(own, request).contains(kind)) {
+            throw new ActRefusedException(own ? "own-record" : "not-offered");
+        }
+        Long otherId = form.other() == null || form.other().isBlank()
+                ? null
+                : people.byStaffNumber(form.other())
+                        .map(Person::id)
+                        .orElseThrow(() -> new ActRefusedException("not-offered"));
+        return new Knowledge.Entry(
+                person.id(), kind, subject(form.subject()), typedDay(form.day()), otherId, null, note);
+    }
+
+    private LocalDate typedDay(@Nullable String typed) {
+        try {
+            return LocalDate.parse(typed == null ? "" : typed.strip());
+        } catch (DateTimeParseException ex) {
+            throw new ActRefusedException("no-day");
+        }
+    }
+
+    private Subject subject(@Nullable String typed) {
+        return subjects().stream()
+                .filter(subject -> (subject.kind() + ":" + subject.code()).equals(typed))
+                .findFirst()
+                .orElseThrow(() -> new ActRefusedException("not-offered"));
+    }
+
+    private Person known(String staffNumber) {
+        return people.byStaffNumber(staffNumber).orElseThrow(() -> new NotFoundException("person", staffNumber));
+    }
+}

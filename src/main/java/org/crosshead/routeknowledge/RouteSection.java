@@ -1,0 +1,43 @@
+package org.crosshead.routeknowledge;
+
+import java.time.LocalDate;
+import org.crosshead.route.Direction;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A section of a route in one direction: what a person signs.
+ *
+ * @param code unique, by which it is signed
+ * @param fromMeasure by the route's measure, rising, below {@code toMeasure}
+ * @param hard what makes it hard, by day and by night, in fog and at leaf fall; the gist of its risk assessment
+ * @param teacherId who teaches it; null where nobody is named yet
+ * @param approvedBy who approved its risk assessment; null until then
+ * @param closedFrom first day on which it is closed; null while it is open
+ * @param version counts changes
+ */
+public record RouteSection(
+        long id,
+        String code,
+        String title,
+        String routeCode,
+        double fromMeasure,
+        double toMeasure,
+        Direction direction,
+        Band band,
+        String hard,
+        @Nullable Long teacherId,
+        String enteredBy,
+        @Nullable String approvedBy,
+        @Nullable LocalDate closedFrom,
+        int version) {
+
+    /** Says whether it can be signed on a day: approved, and not closed. */
+    public boolean isOpen(LocalDate day) {
+        return approvedBy != null && (closedFrom == null || day.isBefore(closedFrom));
+    }
+
+    /** Returns how much of a stretch it covers, in the route's measure. */
+    public double covers(double lowMeasure, double highMeasure) {
+        return Math.max(0, Math.min(highMeasure, toMeasure) - Math.max(lowMeasure, fromMeasure));
+    }
+}

@@ -1,0 +1,139 @@
+package org.crosshead.routeknowledge;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.crosshead.crew.People;
+import org.crosshead.crew.Person;
+import org.crosshead.platform.CurrentActor;
+import org.crosshead.platform.Journal;
+import org.crosshead.platform.NotFoundException;
+import org.crosshead.route.Direction;
+import org.crosshead.route.Routes;
+import org.jspecify.annotations.Nullable;
+import org.springframework.security.access.prepost.PreAuthorize;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** The sections that people sign: entered by an inspector, approved by a second person before anybody can sign them. */
+@Service
+public class RouteSections {
+
+    private static final String SUBJECT = "section";
+
+    private final SectionStore store;
+    private final Routes routes;
+    private final People people;
+    private final Journal journal;
+    private final CurrentActor actor;
+    private final Clock clock;
+
+    RouteSections(SectionStore store, Routes routes, People people, Journal journal, CurrentActor actor, Clock clock) {
+        this.store = store;
+        this.routes = routes;
+        this.people = people;
+        this.journal = journal;
+        this.actor = actor;
+        this.clock = clock;
+    }
+
+    public List<RouteSection> all() {
+        return store.all();
+    }
+
+    public Optional<RouteSection> find(String code) {
+        return store.find(code);
+    }
+
+    /** Returns the sections that a stretch runs over, in running order. */
+    public List<RouteSection> over(String routeCode, Direction direction, double fromMeasure, double toMeasure) {
+        double low = Math.min(fromMeasure, toMeasure);
+        double high = Math.max(fromMeasure, toMeasure);
+        List<RouteSection> rising = store.all().stream()
+                .filter(section -> section.routeCode().equals(routeCode) && section.direction() == direction)
+                .filter(section -> section.covers(low, high) > 0)
+                .toList();
+        return direction == Direction.RISING
+                ? rising
+                : rising.stream()
+                        .sorted((a, b) -> Double.compare(b.fromMeasure(), a.fromMeasure()))
+                        .toList();
+    }
+
+    /**
+     * Stores a section, or changes the one of the same code; it must then be approved anew.
+     *
+     * @throws SectionRefusedException if anything in it cannot be
+     */
+    @Transactional
+    @PreAuthorize("hasRole('INSPECTOR')")
+    public RouteSection enter(SectionDraft draft) {
+        if (draft.code().isBlank() || draft.title().isBlank() || draft.hard().isBlank()) {
+            throw new SectionRefusedException("section-words");
+        }
+        var route = routes.current(draft.routeCode()).orElseThrow(() -> new SectionRefusedException("section-route"));
+        boolean within = draft.fromMeasure() >= route.content().fromMeasure()
+                && draft.toMeasure() <= route.content().toMeasure()
+                && draft.fromMeasure() < draft.toMeasure();
+        if (!within) {
+            throw new SectionRefusedException("section-extent");
+        }
+        Long teacherId = teacher(draft.teacher());
+        Optional<RouteSection> before = store.find(draft.code());
+        if (before.isPresent()) {
+            store.update(before.get().id(), draft, teacherId, actor.get().name());
+        } else {
+            store.insert(draft, teacherId, actor.get().name());
+        }
+        RouteSection stored = store.find(draft.code()).orElseThrow();
+        if (!draft.approvedBy().isBlank()) {
+            if (draft.approvedBy().equals(actor.get().name())) {
+                throw new SectionRefusedException("section-own");
+            }
+            store.approve(stored.id(), stored.version(), draft.approvedBy(), clock.instant());
+            stored = store.find(draft.code()).orElseThrow();
+        }
+        journal.write(before.isPresent() ? "section.changed" : "section.entered", SUBJECT, stored.id(), draft.code());
+        return stored;
+    }
+
+    private @Nullable Long teacher(String staffNumber) {
+        return staffNumber.isBlank()
+                ? null
+                : people.byStaffNumber(staffNumber)
+                        .map(Person::id)
+                        .orElseThrow(() -> new SectionRefusedException("section-teacher"));
+    }
+
+    /**
+     * Approves a section's risk assessment.
+     *
+     * @throws SectionRefusedException if it was entered by the same person, is approved already, or has been changed meanwhile
+     */
+    @Transactional
+    @PreAuthorize("hasAnyRole('MANAGER', 'ASSESSOR')")
+    public void approve(String code, int version) {
+        RouteSection section = known(code);
+        if (section.enteredBy().equals(actor.get().name())) {
+            throw new SectionRefusedException("section-own");
+        }
+        if (!store.approve(section.id(), version, actor.get().name(), clock.instant())) {
+            throw new SectionRefusedException("section-changed");
+        }
+        journal.write("section.approved", SUBJECT, section.id(), code);
+    }
+
+    /** Closes a section from a day on, or opens it again where none is given. */
+    @Transactional
+    @PreAuthorize("hasRole('MANAGER')")
+    public void close(String code, @Nullable LocalDate from) {
+        RouteSection section = known(code);
+        store.close(section.id(), from);
+        journal.write(from == null ? "section.opened" : "section.closed", SUBJECT, section.id(), code);
+    }
+
+    private RouteSection known(String code) {
+        return store.find(code).orElseThrow(() -> new NotFoundException(SUBJECT, code));
+    }
+}

@@ -1,0 +1,216 @@
+package org.crosshead.competence;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.crosshead.competence.HoldingRulesTests.event;
+import static org.crosshead.competence.HoldingRulesTests.policy;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.crosshead.competence.CompetenceEvent.Kind;
+import org.crosshead.competence.Holding.State;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Who may enter what: separation of duties by the bank of rules M05, M10, M11, M12 (M05 read, the others from memory). */
+class ActRulesTests {
+
+    private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+    private static final long INA = 1;
+    private static final long TEACHER = 9;
+
+    private static CompetenceEvent act(Kind kind, String note) {
+        return act(kind, TODAY, note, null);
+    }
+
+    private static CompetenceEvent act(Kind kind, LocalDate day, String note, @Nullable Long struck) {
+        return new CompetenceEvent(
+                99, INA, kind, HoldingRulesTests.ROAD, day, HoldingRulesTests.LATER, null, struck, note);
+    }
+
+    private static ActRules.Actor actor(long id, String... posts) {
+        return new ActRules.Actor(id, Set.of(posts), true);
+    }
+
+    private static ActRules.Known known(State state, CompetenceEvent... events) {
+        Holding holding = new Holding(HoldingRulesTests.ROAD, state, null, null, null, List.of());
+        return new ActRules.Known(TODAY, false, true, false, holding, List.of(events), policy(24));
+    }
+
+    private static ActRules.Known notOpen(State state) {
+        ActRules.Known open = known(state);
+        return new ActRules.Known(TODAY, false, false, false, open.holding(), List.of(), open.policy());
+    }
+
+    private static String refused(CompetenceEvent act, ActRules.Actor actor, ActRules.Known known) {
+        Optional<String> refusal = ActRules.refusal(act, actor, known);
+        return refusal.orElse("may");
+    }
+
+    @Test
+    void personDeclaresAndHandsBackTheirOwnAndNobodyElseDoes() {
+        assertThat(refused(act(Kind.DECLARED, ""), actor(INA, "DRIVER"), known(State.LEARNING)))
+                .isEqualTo("may");
+        assertThat(refused(act(Kind.DECLARED, ""), actor(2, "MANAGER"), known(State.LEARNING)))
+                .isEqualTo("only-they-themselves");
+        assertThat(refused(act(Kind.HANDED_BACK, ""), actor(INA, "DRIVER"), known(State.HELD)))
+                .isEqualTo("may");
+        assertThat(refused(act(Kind.HANDED_BACK, ""), actor(2, "MANAGER"), known(State.HELD)))
+                .isEqualTo("only-they-themselves");
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = Kind.class,
+            names = {"DECLARED", "HANDED_BACK"},
+            mode = EnumSource.Mode.EXCLUDE)
+    void nobodySignsTheirOwnRecord(Kind kind) {
+        ActRules.Actor everything = actor(INA, "DRIVER", "ASSESSOR", "MANAGER", "INSPECTOR");
+        assertThat(refused(act(kind, "a good reason"), everything, known(State.DECLARED)))
+                .isEqualTo("own-record");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "QUESTIONS_PASSED, ASSESSOR, DECLARED, may",
+        "PRACTICE_PASSED, ASSESSOR, DECLARED, may",
+        "PRACTICE_PASSED, ASSESSOR, HELD, may",
+        "PRACTICE_PASSED, ASSESSOR, LEARNING, not-declared",
+        "PRACTICE_PASSED, ASSESSOR, LAPSED, not-declared",
+        "PRACTICE_PASSED, MANAGER, DECLARED, assessor-only",
+        "AUTHORISED, MANAGER, ASSESSED, may",
+        "AUTHORISED, MANAGER, DECLARED, not-assessed",
+        "AUTHORISED, ASSESSOR, ASSESSED, manager-only",
+        "SUSPENDED, MANAGER, HELD, may",
+        "SUSPENDED, ASSESSOR, HELD, manager-only",
+        "WITHDRAWN, MANAGER, HELD, may",
+        "TAKEN_OVER, MANAGER, NOT_HELD, may",
+        "TAKEN_OVER, DRIVER, NOT_HELD, manager-only",
+        "REINSTATED, MANAGER, SUSPENDED, may",
+        "WORKED, MANAGER, HELD, may",
+        "WORKED, INSPECTOR, HELD, may",
+        "WORKED, DRIVER, HELD, office-only",
+        "LEARNED, ASSESSOR, LEARNING, office-only"
+    })
+    void eachActHasItsPostAndItsTurn(Kind kind, String post, State state, String answer) {
+        assertThat(refused(act(kind, "a good reason"), actor(2, post), known(state)))
+                .isEqualTo(answer);
+    }
+
+    @Test
+    void sectionWithoutApprovedRiskAssessmentIsNotSigned() {
+        assertThat(refused(act(Kind.DECLARED, ""), actor(INA, "DRIVER"), notOpen(State.LEARNING)))
+                .isEqualTo("not-open");
+        assertThat(refused(act(Kind.PRACTICE_PASSED, ""), actor(2, "ASSESSOR"), notOpen(State.DECLARED)))
+                .isEqualTo("not-open");
+        assertThat(refused(act(Kind.AUTHORISED, ""), actor(2, "MANAGER"), notOpen(State.ASSESSED)))
+                .isEqualTo("not-open");
+    }
+
+    @Test
+    void assessorIsCurrentOnItOrTheFirstOfAll() {
+        ActRules.Actor lapsed = new ActRules.Actor(2L, Set.of("ASSESSOR"), false);
+        assertThat(refused(act(Kind.PRACTICE_PASSED, ""), lapsed, known(State.DECLARED)))
+                .isEqualTo("assessor-not-current");
+        ActRules.Known usual = known(State.DECLARED);
+        ActRules.Known first = new ActRules.Known(TODAY, false, true, true, usual.holding(), List.of(), usual.policy());
+        assertThat(refused(act(Kind.PRACTICE_PASSED, ""), lapsed, first)).isEqualTo("may");
+    }
+
+    @Test
+    void onlyTeacherDoesNotAssess() {
+        ActRules.Known taught = known(State.DECLARED, event(1, Kind.LEARNED, "2026-10-01"));
+        assertThat(refused(act(Kind.PRACTICE_PASSED, ""), actor(TEACHER, "ASSESSOR"), taught))
+                .isEqualTo("assessor-taught");
+        assertThat(refused(act(Kind.PRACTICE_PASSED, ""), actor(2, "ASSESSOR"), taught))
+                .isEqualTo("may");
+    }
+
+    @Test
+    void threeActsAreByThreePeople() {
+        ActRules.Known assessed = known(State.ASSESSED, event(1, Kind.PRACTICE_PASSED, "2026-11-01"));
+        assertThat(refused(act(Kind.AUTHORISED, ""), actor(TEACHER, "MANAGER", "ASSESSOR"), assessed))
+                .isEqualTo("three-people");
+    }
+
+    @Test
+    void assessmentByTheOnlyTeacherIsVerifiedByASecond() {
+        CompetenceEvent lesson = event(1, Kind.LEARNED, "2026-10-01");
+        CompetenceEvent practice = event(2, Kind.PRACTICE_PASSED, "2026-11-01");
+        assertThat(refused(act(Kind.AUTHORISED, ""), actor(2, "MANAGER"), known(State.ASSESSED, lesson, practice)))
+                .isEqualTo("not-verified");
+        assertThat(refused(act(Kind.VERIFIED, ""), actor(TEACHER, "ASSESSOR"), known(State.ASSESSED, lesson, practice)))
+                .isEqualTo("second-assessor");
+        CompetenceEvent verified = event(3, Kind.VERIFIED, "2026-11-02");
+        assertThat(refused(
+                        act(Kind.AUTHORISED, ""),
+                        actor(2, "MANAGER"),
+                        known(State.ASSESSED, lesson, practice, verified)))
+                .isEqualTo("may");
+    }
+
+    @Test
+    void whatCannotBeIsRefusedByName() {
+        ActRules.Actor manager = actor(2, "MANAGER");
+        assertThat(refused(act(Kind.SUSPENDED, TODAY.plusDays(1), "a good reason", null), manager, known(State.HELD)))
+                .isEqualTo("in-the-future");
+        assertThat(refused(act(Kind.SUSPENDED, " x "), manager, known(State.HELD)))
+                .isEqualTo("reason-missing");
+        assertThat(refused(act(Kind.TAKEN_OVER, ""), manager, known(State.NOT_HELD)))
+                .isEqualTo("reason-missing");
+        ActRules.Known usual = known(State.LEARNING);
+        ActRules.Known left = new ActRules.Known(TODAY, true, true, false, usual.holding(), List.of(), usual.policy());
+        assertThat(refused(act(Kind.DECLARED, ""), actor(INA), left)).isEqualTo("person-left");
+        ActRules.Known declared = known(State.DECLARED, event(1, Kind.DECLARED, TODAY.toString()));
+        assertThat(refused(act(Kind.DECLARED, ""), actor(INA, "DRIVER"), declared))
+                .isEqualTo("entered-already");
+    }
+
+    @Test
+    void correctionStrikesWhatIsThereAndNoCorrection() {
+        ActRules.Actor manager = actor(2, "MANAGER");
+        ActRules.Known worked = known(State.HELD, event(7, Kind.WORKED, "2026-08-02"));
+        assertThat(refused(act(Kind.STRUCK, TODAY, "had not driven", 7L), manager, worked))
+                .isEqualTo("may");
+        assertThat(refused(act(Kind.STRUCK, TODAY, "had not driven", 8L), manager, worked))
+                .isEqualTo("nothing-to-strike");
+        assertThat(refused(act(Kind.STRUCK, TODAY, "had not driven", 7L), actor(2, "DRIVER"), worked))
+                .isEqualTo("manager-only");
+    }
+
+    /** A policy is never laxer than the law of its regime (C08, read; the periods from memory), nor approved by its author alone (M12). */
+    @ParameterizedTest
+    @CsvSource({
+        "MAIN_LINE, 12, 36, A, B, in force",
+        "MAIN_LINE, 18, 36, A, B, longer-than-law",
+        "MAIN_LINE, 12, 37, A, B, longer-than-law",
+        "SEPARATE_LINE, 18, 60, A, B, in force",
+        "SEPARATE_LINE, 0, 24, A, B, period-missing",
+        "SEPARATE_LINE, 12, 24, A, A, approved-by-owner",
+        "SEPARATE_LINE, 12, 24, A, '', not-approved"
+    })
+    void policyIsNoLaxerThanTheLaw(
+            KnowledgePolicy.Regime regime, int lapse, int assessment, String owner, String approver, String answer) {
+        KnowledgePolicy usual = policy(assessment);
+        KnowledgePolicy policy = new KnowledgePolicy(
+                2,
+                TODAY,
+                java.util.Map.of(
+                        org.crosshead.routeknowledge.Band.HARD, Math.min(6, Math.max(1, lapse)),
+                        org.crosshead.routeknowledge.Band.USUAL, lapse,
+                        org.crosshead.routeknowledge.Band.EASY, Math.max(1, lapse)),
+                12,
+                assessment,
+                60,
+                usual.keepsAlive(),
+                false,
+                regime,
+                owner,
+                approver);
+        assertThat(policy.refusal().orElse("in force")).isEqualTo(answer);
+    }
+}
