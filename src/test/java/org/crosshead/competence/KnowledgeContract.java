@@ -1,0 +1,267 @@
+package org.crosshead.competence;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.mockito.ArgumentMatchers.anyString;
+import static org.mockito.Mockito.mock;
+import static org.mockito.Mockito.when;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import javax.sql.DataSource;
+import org.crosshead.competence.CompetenceEvent.Kind;
+import org.crosshead.competence.Holding.State;
+import org.crosshead.crew.People;
+import org.crosshead.crew.PeopleForTests;
+import org.crosshead.crew.PersonDraft;
+import org.crosshead.crew.Post;
+import org.crosshead.platform.CurrentActor;
+import org.crosshead.platform.Journal;
+import org.crosshead.route.Direction;
+import org.crosshead.route.RouteDraft;
+import org.crosshead.route.RouteRevision;
+import org.crosshead.route.Routes;
+import org.crosshead.routeknowledge.Band;
+import org.crosshead.routeknowledge.RouteSections;
+import org.crosshead.routeknowledge.SectionDraft;
+import org.crosshead.routeknowledge.SectionRefusedException;
+import org.crosshead.routeknowledge.SectionsForTests;
+import org.flywaydb.core.Flyway;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.support.JdbcTransactionManager;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/** What the services of knowledge promise on every database. People and the line are invented. */
+abstract class KnowledgeContract {
+
+    private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+    private static final Subject ROAD = new Subject(Subject.Kind.SECTION, "HV3-DOWN");
+
+    private final Clock clock = Clock.fixed(Instant.parse("2026-11-25T08:00:00Z"), ZoneOffset.UTC);
+    private final List<String> journal = new ArrayList<>();
+    private final Journal journaled = (kind, subjectType, id, summary) -> journal.add(kind + " " + summary);
+    private CurrentActor.Actor acting = new CurrentActor.Actor("crosshead");
+    private RouteSections sections;
+    private Knowledge knowledge;
+    private TransactionTemplate transaction;
+    private long ina;
+    private long hilde;
+    private long finch;
+
+    /** An empty database. */
+    abstract DataSource dataSource();
+
+    @BeforeEach
+    void migrate() {
+        DataSource database = dataSource();
+        Flyway flyway = Flyway.configure()
+                .dataSource(database)
+                .locations("classpath:db/migration")
+                .cleanDisabled(false)
+                .load();
+        flyway.clean();
+        flyway.migrate();
+        JdbcClient jdbc = JdbcClient.create(database);
+        CurrentActor actor = () -> acting;
+        People people = PeopleForTests.on(jdbc, journaled, actor);
+        ina = person(people, "D-1", "Ina Broadbent", Post.DRIVER);
+        hilde = person(people, "M-1", "Hilde Marsh", Post.MANAGER);
+        finch = person(people, "A-1", "Lorne Finch", Post.ASSESSOR);
+        sections = SectionsForTests.on(jdbc, routes(), people, journaled, actor, clock);
+        knowledge = new Knowledge(
+                new EventStore(jdbc),
+                new KnowledgePolicies(jdbc),
+                sections,
+                people,
+                journaled,
+                actor,
+                clock,
+                ZoneOffset.UTC);
+        transaction = new TransactionTemplate(new JdbcTransactionManager(database));
+    }
+
+    private static Routes routes() {
+        RouteDraft draft = mock(RouteDraft.class);
+        when(draft.fromMeasure()).thenReturn(0.0);
+        when(draft.toMeasure()).thenReturn(1_272.0);
+        RouteRevision revision = mock(RouteRevision.class);
+        when(revision.content()).thenReturn(draft);
+        Routes routes = mock(Routes.class);
+        when(routes.current(anyString())).thenReturn(Optional.empty());
+        when(routes.current("HV")).thenReturn(Optional.of(revision));
+        return routes;
+    }
+
+    private static long person(People people, String number, String name, Post post) {
+        return people.enter(new PersonDraft(
+                        number, name, List.of(new PersonDraft.PostHeld(post, LocalDate.of(2020, 1, 1), null))))
+                .id();
+    }
+
+    private static SectionDraft draft(String approvedBy) {
+        return new SectionDraft(
+                "HV3-DOWN",
+                "Corrie Summit to Aldbeck",
+                "HV",
+                768,
+                1_272,
+                Direction.RISING,
+                Band.USUAL,
+                "Tunnel with wet rail",
+                "A-1",
+                approvedBy);
+    }
+
+    private void actAs(long personId, String... posts) {
+        acting = new CurrentActor.Actor(1L, personId, "person " + personId, Set.of(posts));
+    }
+
+    private void actAsService() {
+        acting = new CurrentActor.Actor("crosshead");
+    }
+
+    private long enter(long personId, Kind kind, LocalDate day, String note) {
+        return knowledge.enter(new Knowledge.Entry(personId, kind, ROAD, day, null, null, note));
+    }
+
+    private State state(LocalDate day) {
+        return knowledge
+                .holding(ina, ROAD, day, Instant.parse("2030-01-01T00:00:00Z"))
+                .state();
+    }
+
+    @Test
+    void sectionIsApprovedByASecondPersonAndAnewWhenItIsChanged() {
+        actAs(hilde, "INSPECTOR", "MANAGER");
+        sections.enter(draft(""));
+        int version = sections.find("HV3-DOWN").orElseThrow().version();
+        assertThatThrownBy(() -> sections.approve("HV3-DOWN", version))
+                .isInstanceOf(SectionRefusedException.class)
+                .hasMessage("section-own");
+        actAs(finch, "ASSESSOR");
+        sections.approve("HV3-DOWN", version);
+        assertThat(sections.find("HV3-DOWN").orElseThrow().isOpen(TODAY)).isTrue();
+        assertThatThrownBy(() -> sections.approve("HV3-DOWN", version)).hasMessage("section-changed");
+        actAs(hilde, "INSPECTOR");
+        sections.enter(draft(""));
+        assertThat(sections.find("HV3-DOWN").orElseThrow().isOpen(TODAY)).isFalse();
+    }
+
+    @Test
+    void sectionThatCannotBeIsRefused() {
+        SectionDraft good = draft("");
+        for (SectionDraft wrong : List.of(
+                new SectionDraft("X", "t", "NO", 0, 1, Direction.RISING, Band.EASY, "h", "", ""),
+                new SectionDraft("X", "t", "HV", 5, 5, Direction.RISING, Band.EASY, "h", "", ""),
+                new SectionDraft("X", "t", "HV", 5, 5_000, Direction.RISING, Band.EASY, "h", "", ""),
+                new SectionDraft("X", "t", "HV", Double.NaN, 5, Direction.RISING, Band.EASY, "h", "", ""),
+                new SectionDraft("X", "t", "HV", 0, 5, Direction.RISING, Band.EASY, " ", "", ""),
+                new SectionDraft("X", "t", "HV", 0, 5, Direction.RISING, Band.EASY, "h", "nobody", ""))) {
+            assertThatThrownBy(() -> sections.enter(wrong)).isInstanceOf(SectionRefusedException.class);
+        }
+        assertThat(sections.enter(good).teacherId()).isEqualTo(finch);
+        assertThat(sections.over("HV", Direction.RISING, 700, 800)).hasSize(1);
+        assertThat(sections.over("HV", Direction.RISING, 700, 768)).isEmpty();
+        assertThat(sections.over("HV", Direction.FALLING, 800, 700)).isEmpty();
+    }
+
+    /** From the first declaration to the authorisation, by three people; the first assessor of a new road holds it by no other. */
+    @Test
+    void threeActsByThreePeopleMakeItHeld() {
+        sections.enter(draft("Somebody else"));
+        actAs(ina, "DRIVER");
+        enter(ina, Kind.DECLARED, TODAY, "");
+        assertThatThrownBy(() -> enter(ina, Kind.DECLARED, TODAY, "")).hasMessage("entered-already");
+        actAs(finch, "ASSESSOR");
+        enter(ina, Kind.QUESTIONS_PASSED, TODAY, "");
+        enter(ina, Kind.PRACTICE_PASSED, TODAY, "");
+        assertThat(state(TODAY)).isEqualTo(State.ASSESSED);
+        assertThatThrownBy(() -> enter(ina, Kind.AUTHORISED, TODAY, "")).hasMessage("manager-only");
+        actAs(hilde, "MANAGER");
+        enter(ina, Kind.AUTHORISED, TODAY, "");
+        assertThat(state(TODAY)).isEqualTo(State.HELD);
+        assertThat(state(TODAY.plusMonths(12))).isEqualTo(State.DUE);
+        assertThat(state(TODAY.plusMonths(12).plusDays(1))).isEqualTo(State.LAPSED);
+        assertThat(journal).contains("competence.authorised HV3-DOWN");
+        assertThat(knowledge.holders(ROAD, TODAY, clock.instant())).containsOnlyKeys(ina);
+        assertThat(knowledge.everybody(TODAY, clock.instant()).get(ROAD)).containsOnlyKeys(ina);
+    }
+
+    @Test
+    void roadNotApprovedIsNotSigned() {
+        sections.enter(draft(""));
+        actAs(ina, "DRIVER");
+        assertThatThrownBy(() -> enter(ina, Kind.DECLARED, TODAY, "")).hasMessage("not-open");
+    }
+
+    @Test
+    void entryIsStruckOnceAndTheCorrectionNever() {
+        sections.enter(draft("Somebody else"));
+        enter(ina, Kind.TAKEN_OVER, TODAY.minusMonths(20), "ledger, page 7");
+        long worked = enter(ina, Kind.WORKED, TODAY.minusMonths(11), "2E07");
+        assertThat(state(TODAY)).isIn(State.HELD, State.DUE);
+        actAs(hilde, "MANAGER");
+        long struck =
+                knowledge.enter(new Knowledge.Entry(ina, Kind.STRUCK, ROAD, TODAY, null, worked, "had not driven it"));
+        assertThat(state(TODAY)).isEqualTo(State.LAPSED);
+        for (long again : new long[] {worked, struck, 99_999}) {
+            assertThatThrownBy(() -> knowledge.enter(
+                            new Knowledge.Entry(ina, Kind.STRUCK, ROAD, TODAY, null, again, "once more, please")))
+                    .hasMessage("nothing-to-strike");
+        }
+        assertThat(knowledge.events(ina)).hasSize(3);
+    }
+
+    @Test
+    void closedRoadCountsForNobody() {
+        sections.enter(draft("Somebody else"));
+        enter(ina, Kind.TAKEN_OVER, TODAY.minusMonths(2), "ledger, page 7");
+        sections.close("HV3-DOWN", TODAY);
+        assertThat(state(TODAY.minusDays(1))).isEqualTo(State.HELD);
+        assertThat(state(TODAY)).isEqualTo(State.CLOSED);
+        sections.close("HV3-DOWN", null);
+        assertThat(state(TODAY)).isEqualTo(State.HELD);
+    }
+
+    /** Two people sign at once: one wins, the other is told. */
+    @Test
+    void ofTwoWhoSignAtOnceOneWinsAndTheOtherIsTold() throws Exception {
+        sections.enter(draft("Somebody else"));
+        actAsService();
+        CountDownLatch begin = new CountDownLatch(1);
+        ExecutorService two = Executors.newFixedThreadPool(2);
+        try {
+            List<Future<String>> answers = new ArrayList<>();
+            for (int i = 0; i < 2; i++) {
+                answers.add(two.submit(() -> {
+                    begin.await();
+                    try {
+                        transaction.executeWithoutResult(
+                                status -> enter(ina, Kind.TAKEN_OVER, TODAY.minusDays(3), "ledger, page 7"));
+                        return "entered";
+                    } catch (ActRefusedException ex) {
+                        return ex.code();
+                    }
+                }));
+            }
+            begin.countDown();
+            List<String> said = List.of(answers.get(0).get(), answers.get(1).get());
+            assertThat(said).containsExactlyInAnyOrder("entered", "entered-already");
+        } finally {
+            two.shutdown();
+        }
+        assertThat(knowledge.events(ina)).hasSize(1);
+    }
+}
