@@ -169,6 +169,15 @@ class PermitsOnDemonstrationTests {
     }
 
     @Test
+    void startPageTellsTheManagerWhoMayNotGo() throws Exception {
+        mvc.perform(get("/").with(user("m").roles("MANAGER")))
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("Crews to look at")))
+                .andExpect(content().string(containsString("/permits/" + train("4F12") + "\"")))
+                .andExpect(content().string(containsString("CM-DN lapsed")));
+    }
+
+    @Test
     void whatCannotBeEnteredIsRefusedInWords() throws Exception {
         String[][] wrong = {
             {"WORKED", "SECTION:UH", today().toString(), "not-offered"},
