@@ -2,6 +2,7 @@ package org.crosshead.competence;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.ToLongFunction;
 import org.crosshead.crew.Post;
 import org.crosshead.route.Direction;
@@ -22,9 +23,19 @@ final class CrewDuties {
     private final RouteSections sections;
     private final Engines engines;
     private final ToLongFunction<String> personId;
+    private final Function<Post, List<Long>> others;
 
-    /** @param personId finds a person by their staff number */
-    CrewDuties(TrainDraft train, RouteSections sections, Engines engines, ToLongFunction<String> personId) {
+    /**
+     * @param personId finds a person by their staff number
+     * @param others who holds a post and is not of this crew
+     */
+    CrewDuties(
+            TrainDraft train,
+            RouteSections sections,
+            Engines engines,
+            ToLongFunction<String> personId,
+            Function<Post, List<Long>> others) {
+        this.others = others;
         this.train = train;
         this.sections = sections;
         this.engines = engines;
@@ -49,7 +60,8 @@ final class CrewDuties {
                 engines.current(slot.engineNumber())
                         .ifPresent(engine -> subjects.add(
                                 new Subject(Subject.Kind.CLASS, engine.content().classCode())));
-                needs.add(new PermitRules.Needs(personId.applyAsLong(slot.staffNumber()), subjects));
+                needs.add(new PermitRules.Needs(
+                        personId.applyAsLong(slot.staffNumber()), subjects, others.apply(slot.role())));
             }
         }
         return needs;

@@ -11,8 +11,9 @@ import java.util.List;
  * @param day on which the turn ends, which is the day that is asked about
  * @param policyVersion by which it was decided
  * @param lines one for each person and subject, in running order
+ * @param instead who could take the place of somebody who may not, those first who lack least
  */
-public record Permit(Answer answer, LocalDate day, int policyVersion, List<Line> lines) {
+public record Permit(Answer answer, LocalDate day, int policyVersion, List<Line> lines, List<Candidate> instead) {
 
     /** What comes of the records, the worst last. */
     public enum Answer {
@@ -26,6 +27,20 @@ public record Permit(Answer answer, LocalDate day, int policyVersion, List<Line>
 
     public Permit {
         lines = List.copyOf(lines);
+        instead = List.copyOf(instead);
+    }
+
+    /**
+     * Somebody who could go in place of another.
+     *
+     * @param insteadOf who may not go
+     * @param lacks what they would have to be passed for first; empty where nothing
+     */
+    public record Candidate(long insteadOf, long personId, List<Subject> lacks) {
+
+        public Candidate {
+            lacks = List.copyOf(lacks);
+        }
     }
 
     /**

@@ -6,10 +6,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.crosshead.competence.Permit.Answer;
+import org.crosshead.competence.Permit.Candidate;
 import org.crosshead.competence.Permit.Line;
 
 /** Decides from what everybody holds whether a crew may take a train. Pure: equal inputs give equal answers. */
 final class PermitRules {
+
+    private static final int LACKS_MOST = 2;
+    private static final int CANDIDATES = 5;
 
     private PermitRules() {}
 
@@ -17,8 +21,15 @@ final class PermitRules {
      * A person of the crew and what they must hold.
      *
      * @param subjects in running order
+     * @param others who holds the same post and is not of this crew
      */
-    record Needs(long personId, List<Subject> subjects) {}
+    record Needs(long personId, List<Subject> subjects, List<Long> others) {
+
+        /** Where nobody else could be asked. */
+        Needs(long personId, List<Subject> subjects) {
+            this(personId, subjects, List.of());
+        }
+    }
 
     /**
      * Somebody of the crew who could conduct.
@@ -47,7 +58,35 @@ final class PermitRules {
         }
         Answer worst =
                 lines.stream().map(Line::answer).max(Comparator.naturalOrder()).orElse(Answer.ALLOWED);
-        return new Permit(worst, day, policyVersion, lines);
+        List<Candidate> instead = crew.stream()
+                .filter(needs -> lines.stream()
+                        .anyMatch(line -> line.personId() == needs.personId() && line.answer() != Answer.ALLOWED))
+                .flatMap(needs -> instead(needs, holdings).stream())
+                .toList();
+        return new Permit(worst, day, policyVersion, lines, instead);
+    }
+
+    /** Returns who could go instead: those who lack nothing, or else who lack least. */
+    private static List<Candidate> instead(Needs needs, Map<Subject, Map<Long, Holding>> holdings) {
+        return needs.others().stream()
+                .map(other -> new Candidate(
+                        needs.personId(),
+                        other,
+                        needs.subjects().stream()
+                                .filter(subject -> !counts(holdings, subject, other))
+                                .toList()))
+                .filter(candidate -> candidate.lacks().size() <= LACKS_MOST
+                        && candidate.lacks().size() < needs.subjects().size())
+                .sorted(Comparator.comparing(
+                                (Candidate candidate) -> candidate.lacks().size())
+                        .thenComparing(Candidate::personId))
+                .limit(CANDIDATES)
+                .toList();
+    }
+
+    private static boolean counts(Map<Subject, Map<Long, Holding>> holdings, Subject subject, long personId) {
+        Holding holding = holdings.getOrDefault(subject, Map.of()).get(personId);
+        return holding != null && holding.counts();
     }
 
     private static Line line(long personId, Subject subject, List<Companion> companions, Map<Long, Holding> holders) {

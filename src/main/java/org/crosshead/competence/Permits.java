@@ -14,6 +14,7 @@ import org.crosshead.competence.CompetenceEvent.Kind;
 import org.crosshead.competence.Permit.Answer;
 import org.crosshead.crew.People;
 import org.crosshead.crew.Person;
+import org.crosshead.crew.Post;
 import org.crosshead.platform.NotFoundException;
 import org.crosshead.routeknowledge.RouteSections;
 import org.crosshead.stock.Engines;
@@ -102,7 +103,18 @@ public class Permits {
                 train.content(),
                 sections,
                 engines,
-                number -> people.byStaffNumber(number).map(Person::id).orElse(-1L));
+                number -> people.byStaffNumber(number).map(Person::id).orElse(-1L),
+                post -> others(train.content(), post));
+    }
+
+    /** Returns who holds a post on the day of the train and is not of its crew. */
+    private List<Long> others(TrainDraft train, Post post) {
+        List<String> crew =
+                train.crew().stream().map(TrainDraft.CrewSlot::staffNumber).toList();
+        return people.all().stream()
+                .filter(person -> person.holds(post, train.day()) && !crew.contains(person.staffNumber()))
+                .map(Person::id)
+                .toList();
     }
 
     /** The day on which the last of the crew books off, or the train arrives where that is not laid down. */

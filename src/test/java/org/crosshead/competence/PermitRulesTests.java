@@ -103,6 +103,31 @@ class PermitRulesTests {
                 .isEqualTo(answer);
     }
 
+    /** Those who could go instead stand in the order of what they lack; who lacks more than two things is not named. */
+    @Test
+    void thoseWhoLackLeastAreNamedFirst() {
+        holds(INA, HV1, State.HELD);
+        holds(INA, HV3, State.LAPSED);
+        holds(INA, WYVERN, State.HELD);
+        holds(DUNMORE, HV1, State.HELD);
+        holds(DUNMORE, HV3, State.HELD);
+        holds(DUNMORE, WYVERN, State.DUE);
+        holds(ARKWELL, HV1, State.HELD);
+        holds(ARKWELL, WYVERN, State.HELD);
+        Permit permit = PermitRules.decide(
+                DAY,
+                1,
+                List.of(new PermitRules.Needs(INA, List.of(HV1, HV3, WYVERN), List.of(4L, ARKWELL, DUNMORE))),
+                List.of(),
+                holdings);
+        assertThat(permit.instead())
+                .containsExactly(
+                        new Permit.Candidate(INA, DUNMORE, List.of()),
+                        new Permit.Candidate(INA, ARKWELL, List.of(HV3)));
+        holds(INA, HV3, State.HELD);
+        assertThat(permit().instead()).isEmpty();
+    }
+
     @Test
     void closedSectionIsReferredForEverybody() {
         holds(INA, HV1, State.HELD);

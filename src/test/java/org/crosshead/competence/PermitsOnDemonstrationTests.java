@@ -114,6 +114,9 @@ class PermitsOnDemonstrationTests {
                 .orElseThrow();
         assertThat(refused.holding().state()).isEqualTo(Holding.State.LAPSED);
         assertThat(refused.conductors()).contains(person("I-01"), person("D-05"));
+        assertThat(told.permit().instead())
+                .extracting(Permit.Candidate::personId)
+                .containsExactly(person("D-01"), person("D-05"));
     }
 
     @Test
