@@ -16,7 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** Who may enter what: separation of duties by the bank of rules M05, M10, M11, M12 (M05 read, the others from memory). */
+/** Who may enter what: separation of duties after the trade (from memory); that a risk assessment comes first was read in the scope of a network standard. */
 class ActRulesTests {
 
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
@@ -182,7 +182,7 @@ class ActRulesTests {
                 .isEqualTo("manager-only");
     }
 
-    /** A policy is never laxer than the law of its regime (C08, read; the periods from memory), nor approved by its author alone (M12). */
+    /** A policy is never laxer than the law of its regime (TDLCR reg. 15(2), read; the periods from memory), nor approved by its author alone (from memory). */
     @ParameterizedTest
     @CsvSource({
         "MAIN_LINE, 12, 36, A, B, in force",

@@ -73,7 +73,7 @@ class HoldingRulesTests {
         return HoldingRules.on(events, terms(lapseMonths, null, policy(240)), LocalDate.parse(day), LATER);
     }
 
-    /** Calendar months and last good days: bank of rules 1f (computed there). */
+    /** Calendar months and last good days, computed by the calendar. */
     @ParameterizedTest
     @CsvSource({
         "2024-02-29, 12, 2025-02-28",
@@ -101,7 +101,7 @@ class HoldingRulesTests {
                 .isEqualTo(State.LAPSED);
     }
 
-    /** Lapsed road, first story of the bank: last drove 20 September 2025, so not on 5 December 2026. */
+    /** Last drove on 20 September 2025, so not on 5 December 2026. */
     @Test
     void lapsedRoadIsNotBroughtBackByWorkingIt() {
         List<CompetenceEvent> events = List.of(
@@ -121,7 +121,7 @@ class HoldingRulesTests {
         assertThat(on(again, "2027-01-05", 12).lastGoodDay()).isEqualTo(LocalDate.of(2028, 1, 5));
     }
 
-    /** The earlier of the two clocks governs: absence, or the assessment's interval (C07, its numbers from memory). */
+    /** The earlier of the two clocks governs: absence, or the assessment's interval (TDLCR schedule 6 and Directive 2007/59/EC Annex VII, numbers from memory). */
     @Test
     void assessmentEndsItThoughWorkedMonthly() {
         List<CompetenceEvent> events = new ArrayList<>(List.of(event(1, Kind.TAKEN_OVER, "2023-12-01")));
@@ -140,7 +140,7 @@ class HoldingRulesTests {
                 .isEqualTo(State.LAPSED);
     }
 
-    /** What keeps it alive is policy (M09, from memory). */
+    /** What keeps it alive is policy (practice of the trade, from memory). */
     @ParameterizedTest
     @CsvSource({"RODE, false", "CONDUCTED, false", "WORKED_CONDUCTED, false", "RODE, true", "CONDUCTED, true"})
     void ridingCountsWhereThePolicySaysSo(Kind kind, boolean counts) {
@@ -207,7 +207,7 @@ class HoldingRulesTests {
         assertThat(on(events, "2027-01-02", 12).state()).isEqualTo(State.LAPSED);
     }
 
-    /** A closed section counts for nobody and its clocks run on (M06, read; M07, from memory). */
+    /** A closed section counts for nobody and its clocks run on (closing: synopsis of a standard on proving trains, read; the rest from memory). */
     @Test
     void closedSectionCountsForNobodyAndItsClockRunsOn() {
         List<CompetenceEvent> events = List.of(event(1, Kind.TAKEN_OVER, "2026-01-01"));
@@ -221,7 +221,7 @@ class HoldingRulesTests {
         assertThat(on(events, "2027-01-02", 12).state()).isEqualTo(State.LAPSED);
     }
 
-    /** The auditor's question: as known then, and as known now (tenth story of the bank). */
+    /** The auditor's question: as known then, and as known now of one turn. */
     @Test
     void lateCorrectionChangesTodaysViewAndNotWhatWasKnown() {
         List<CompetenceEvent> events = List.of(

@@ -58,11 +58,11 @@ class PermitRulesTests {
                 .isEqualTo(Answer.REFUSED);
         assertThat(permit(new PermitRules.Companion(DUNMORE, List.of("HV3-DOWN")))
                         .answer())
-                .as("the conductor must be valid himself (C16, from memory)")
+                .as("the conductor must be valid himself (Directive 2007/59/EC Art. 4(2), from memory)")
                 .isEqualTo(Answer.REFUSED);
     }
 
-    /** A line that nobody holds is referred, never certified by itself (M07, from memory). */
+    /** A line that nobody holds is referred, never certified by itself (practice of the trade, from memory). */
     @Test
     void roadThatNobodyHoldsIsReferred() {
         holds(INA, HV1, State.HELD);
@@ -71,7 +71,7 @@ class PermitRulesTests {
         assertThat(permit().answer()).isEqualTo(Answer.REFERRED);
     }
 
-    /** A class is not conducted (M13): a visiting engine that nobody signs is referred. */
+    /** A class is not conducted, for drivers are passed by class (read second hand): a visiting engine that nobody signs is referred. */
     @Test
     void classIsNotConducted() {
         holds(INA, HV1, State.HELD);

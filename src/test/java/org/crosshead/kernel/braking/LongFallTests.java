@@ -25,7 +25,7 @@ class LongFallTests {
         assertThat(LongFall.heatPerWheelW(REAL, 0.001, 10, 40)).isZero();
     }
 
-    /** The bank's case of holding: 300 t, 1 in 40, 16 kN each (computed there with a factor of 1.25: 6); without it 73.55/16 gives 5. */
+    /** A worked case of holding: 300 t, 1 in 40, 16 kN each (computed there with a factor of 1.25: 6); without it 73.55/16 gives 5. */
     @Test
     void pinnedBrakesMakeUpWhatTheWorkingBrakeLacks() {
         double fall = 1.0 / 40;
