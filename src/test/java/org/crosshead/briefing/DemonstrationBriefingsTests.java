@@ -569,6 +569,8 @@ class DemonstrationBriefingsTests {
         assertThat(laterAtTheEnd(clinkered)).isGreaterThan(Duration.ofMinutes(5));
         WhatIfAnswer tenderFirst = whatIf(id, new WhatIf.EngineDay(100, 100, 100, null, true, null), null, null);
         assertThat(laterAtTheEnd(tenderFirst)).isGreaterThan(Duration.ofMinutes(2));
+        WhatIfAnswer low = whatIf(id, new WhatIf.EngineDay(62, 100, 100, null, false, null), null, null);
+        assertThat(low.noPlan()).extracting(Phrase::kind).contains("today.plan-breaks.starts-low");
         WhatIf.Help help = new WhatIf.Help("215", "Grindlewick", "Corbel Top");
         WhatIfAnswer helped = whatIf(id, new WhatIf.EngineDay(100, 100, 100, null, false, help), null, null);
         assertThat(helped.otherwise().glassPercent().value())

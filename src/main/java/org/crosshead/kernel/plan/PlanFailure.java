@@ -19,6 +19,8 @@ public record PlanFailure(Limit limit, OptionalDouble at, double loadShare, bool
 
     /** What stands in the way of a plan. */
     public enum Limit {
+        /** The boiler starts below the class's least pressure. */
+        STARTS_LOW,
         /** No handling at all makes the trip within the bounds of boiler, cylinders and rail. */
         PULL,
         /** None of the settings that crews use makes it. */

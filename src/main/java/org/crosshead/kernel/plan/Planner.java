@@ -60,6 +60,10 @@ public final class Planner {
      * Returns why there is no plan of a run, and what would make one; empty where there is one. Takes as long as some six plans.
      */
     public static Optional<PlanFailure> failure(RunRequest request) {
+        double startPa = request.train().engines().get(0).start().pressurePa();
+        if (startPa < boiler(request).pressureLeastPa().orElse(0)) {
+            return Optional.of(new PlanFailure(Limit.STARTS_LOW, OptionalDouble.empty(), 0, false));
+        }
         Optional<BareOptimum> optimum = optimum(request);
         if (optimum.isEmpty()) {
             return Optional.of(PlanFailure.of(request, Limit.PULL, OptionalDouble.empty()));
