@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.crosshead.competence.CompetenceEvent.Kind;
 import org.crosshead.competence.Holding.State;
 import org.jspecify.annotations.Nullable;
@@ -17,6 +18,9 @@ final class ActRules {
             Set.of(Kind.QUESTIONS_PASSED, Kind.QUESTIONS_FAILED, Kind.PRACTICE_PASSED, Kind.PRACTICE_FAILED);
     private static final Set<Kind> BY_MANAGER =
             Set.of(Kind.AUTHORISED, Kind.SUSPENDED, Kind.REINSTATED, Kind.WITHDRAWN, Kind.TAKEN_OVER);
+    /** Turns worked are entered by confirming a train. */
+    private static final Set<Kind> BY_OFFICE = Set.of(Kind.LEARNED, Kind.RODE);
+
     private static final Set<Kind> WITH_REASON = Set.of(
             Kind.SUSPENDED, Kind.WITHDRAWN, Kind.TAKEN_OVER, Kind.STRUCK, Kind.QUESTIONS_FAILED, Kind.PRACTICE_FAILED);
     private static final int REASON_LEAST = 5;
@@ -26,11 +30,17 @@ final class ActRules {
     /**
      * Somebody who acts.
      *
-     * @param personId null for a job of the service
+     * @param service whether it is a job of the service, which brings in what others have decided
+     * @param personId null for a job of the service, and for a log-in that belongs to nobody
      * @param posts held today
      * @param subjectCounts whether they hold the subject themselves on the day of the act
      */
-    record Actor(@Nullable Long personId, Set<String> posts, boolean subjectCounts) {}
+    record Actor(boolean service, @Nullable Long personId, Set<String> posts, boolean subjectCounts) {
+
+        private boolean is(String post) {
+            return service || posts.contains(post);
+        }
+    }
 
     /**
      * What is known when somebody acts.
@@ -52,16 +62,33 @@ final class ActRules {
             List<CompetenceEvent> events,
             KnowledgePolicy policy) {}
 
+    /** Returns what somebody with these posts may enter about themselves, or about another; a correction aside. */
+    static List<Kind> offered(boolean own, Set<String> posts) {
+        return Stream.of(Kind.values())
+                .filter(kind -> own ? OWN.contains(kind) : isOffered(kind, posts))
+                .toList();
+    }
+
+    private static boolean isOffered(Kind kind, Set<String> posts) {
+        boolean office = posts.contains("MANAGER") || posts.contains("INSPECTOR");
+        return (posts.contains("ASSESSOR") && (ASSESSMENTS.contains(kind) || kind == Kind.VERIFIED))
+                || (posts.contains("MANAGER") && BY_MANAGER.contains(kind))
+                || (office && BY_OFFICE.contains(kind));
+    }
+
     /** Returns why an act is refused, as a message code; empty where it may be done. */
     static Optional<String> refusal(CompetenceEvent act, Actor actor, Known known) {
         boolean own = Objects.equals(actor.personId(), act.personId());
+        if (!actor.service() && actor.personId() == null) {
+            return Optional.of("nobody");
+        }
         if (act.day().isAfter(known.today())) {
             return Optional.of("in-the-future");
         }
         if (known.left() && act.kind() != Kind.STRUCK) {
             return Optional.of("person-left");
         }
-        if (OWN.contains(act.kind()) != own && (OWN.contains(act.kind()) || actor.personId() != null)) {
+        if (!actor.service() && OWN.contains(act.kind()) != own) {
             return Optional.of(own ? "own-record" : "only-they-themselves");
         }
         if (WITH_REASON.contains(act.kind()) && act.note().strip().length() < REASON_LEAST) {
@@ -91,7 +118,7 @@ final class ActRules {
     }
 
     private static Optional<String> assessment(Actor actor, Known known) {
-        if (!actor.posts().contains("ASSESSOR")) {
+        if (!actor.is("ASSESSOR")) {
             return Optional.of("assessor-only");
         }
         if (!known.open()) {
@@ -113,14 +140,12 @@ final class ActRules {
 
     /** Turns and lessons are entered by those who know what was run. */
     private static Optional<String> byOffice(Actor actor) {
-        boolean may = actor.personId() == null
-                || actor.posts().contains("MANAGER")
-                || actor.posts().contains("INSPECTOR");
+        boolean may = actor.is("MANAGER") || actor.is("INSPECTOR");
         return may ? Optional.empty() : Optional.of("office-only");
     }
 
     private static Optional<String> verification(Actor actor, Known known) {
-        if (!actor.posts().contains("ASSESSOR")) {
+        if (!actor.is("ASSESSOR")) {
             return Optional.of("assessor-only");
         }
         boolean assessed = known.events().stream()
@@ -130,7 +155,7 @@ final class ActRules {
     }
 
     private static Optional<String> byManager(CompetenceEvent act, Actor actor, Known known) {
-        if (actor.personId() != null && !actor.posts().contains("MANAGER")) {
+        if (!actor.is("MANAGER")) {
             return Optional.of("manager-only");
         }
         if (act.kind() != Kind.AUTHORISED) {
@@ -156,9 +181,7 @@ final class ActRules {
     }
 
     private static Optional<String> struck(CompetenceEvent act, Actor actor, Known known) {
-        boolean may = actor.personId() == null
-                || actor.posts().contains("MANAGER")
-                || actor.posts().contains("ASSESSOR");
+        boolean may = actor.is("MANAGER") || actor.is("ASSESSOR");
         if (!may) {
             return Optional.of("manager-only");
         }

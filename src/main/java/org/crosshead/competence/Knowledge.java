@@ -109,7 +109,14 @@ public class Knowledge {
         return id;
     }
 
+    /** Returns what whoever acts may enter about a person; a correction aside. */
+    public List<Kind> offered(long personId) {
+        CurrentActor.Actor acting = actor.get();
+        return ActRules.offered(Long.valueOf(personId).equals(acting.personId()), acting.posts());
+    }
+
     /** Enters something unless it is there already; returns whether it was entered. Whoever acts may not enter their own turn. */
+    @Transactional
     public boolean enteredAnew(Entry entry) {
         try {
             enter(entry);
@@ -127,7 +134,7 @@ public class Knowledge {
         boolean counts = personId != null
                 && holding(personId, event.subject(), event.day(), clock.instant())
                         .counts();
-        return new ActRules.Actor(personId, acting.posts(), counts);
+        return new ActRules.Actor(acting.accountId() == null, personId, acting.posts(), counts);
     }
 
     private ActRules.Known known(CompetenceEvent event) {

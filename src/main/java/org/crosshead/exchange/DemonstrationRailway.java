@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Set;
 import org.crosshead.platform.ServiceJob;
 import org.crosshead.route.Routes;
+import org.crosshead.routeknowledge.RouteSections;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.boot.ApplicationArguments;
@@ -25,12 +26,15 @@ import org.springframework.stereotype.Component;
 class DemonstrationRailway implements ApplicationRunner {
 
     private static final String FILES = "classpath:demo/*.csv";
+    private static final String NOT_APPROVED = "UH";
     private static final Logger LOG = LoggerFactory.getLogger(DemonstrationRailway.class);
 
     private final Importer importer;
     private final Routes routes;
+    private final RouteSections sections;
 
-    DemonstrationRailway(Importer importer, Routes routes) {
+    DemonstrationRailway(Importer importer, Routes routes, RouteSections sections) {
+        this.sections = sections;
         this.importer = importer;
         this.routes = routes;
     }
@@ -41,8 +45,16 @@ class DemonstrationRailway implements ApplicationRunner {
             ServiceJob.run(
                     Set.of("INSPECTOR", "MANAGER"),
                     () -> importer.enter(files(), "Demonstration railway, all of it invented"));
+            ServiceJob.run(Set.of("MANAGER"), this::approve);
             LOG.info("The demonstration railway has been imported");
         }
+    }
+
+    /** All sections but one, so that there is one to be approved. */
+    private void approve() {
+        sections.all().stream()
+                .filter(section -> !section.code().equals(NOT_APPROVED))
+                .forEach(section -> sections.approve(section.code(), section.version()));
     }
 
     static List<Upload> files() {

@@ -198,8 +198,7 @@ public enum ImportFile {
             neededWord("direction", Direction.class),
             neededWord("band", Band.class),
             needed("hard", TEXT),
-            optional("teacher", TEXT),
-            optional("approved_by", TEXT)),
+            optional("teacher", TEXT)),
     KNOWLEDGE(
             needed("staff_number", TEXT),
             neededWord("event", CompetenceEvent.Kind.class),

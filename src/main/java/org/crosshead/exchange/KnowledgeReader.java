@@ -51,8 +51,7 @@ final class KnowledgeReader {
                 line.word("direction", Direction.class),
                 line.word("band", Band.class),
                 line.text("hard"),
-                line.text("teacher"),
-                line.text("approved_by"));
+                line.text("teacher"));
         return new Located<>(draft, line, Map.of());
     }
 

@@ -33,7 +33,7 @@ class ActRulesTests {
     }
 
     private static ActRules.Actor actor(long id, String... posts) {
-        return new ActRules.Actor(id, Set.of(posts), true);
+        return new ActRules.Actor(false, id, Set.of(posts), true);
     }
 
     private static ActRules.Known known(State state, CompetenceEvent... events) {
@@ -49,6 +49,29 @@ class ActRulesTests {
     private static String refused(CompetenceEvent act, ActRules.Actor actor, ActRules.Known known) {
         Optional<String> refusal = ActRules.refusal(act, actor, known);
         return refusal.orElse("may");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Kind.class)
+    void logInThatBelongsToNobodyEntersNothing(Kind kind) {
+        ActRules.Actor nobody = new ActRules.Actor(false, null, Set.of("MANAGER", "ASSESSOR", "ADMINISTRATOR"), false);
+        assertThat(refused(act(kind, "a good reason"), nobody, known(State.HELD)))
+                .isEqualTo("nobody");
+    }
+
+    /** What is offered is what the rules of posts allow, in some state of the holding. */
+    @ParameterizedTest
+    @CsvSource({"DRIVER", "MANAGER", "ASSESSOR", "INSPECTOR", "ADMINISTRATOR"})
+    void whatIsOfferedIsNotRefusedForThePost(String post) {
+        for (boolean own : new boolean[] {true, false}) {
+            for (Kind kind : ActRules.offered(own, Set.of(post))) {
+                String refused = refused(act(kind, "a good reason"), actor(own ? INA : 2, post), known(State.HELD));
+                assertThat(refused)
+                        .as("%s by %s", kind, post)
+                        .doesNotEndWith("-only")
+                        .isNotIn("own-record", "only-they-themselves");
+            }
+        }
     }
 
     @Test
@@ -113,7 +136,7 @@ class ActRulesTests {
 
     @Test
     void assessorIsCurrentOnItOrTheFirstOfAll() {
-        ActRules.Actor lapsed = new ActRules.Actor(2L, Set.of("ASSESSOR"), false);
+        ActRules.Actor lapsed = new ActRules.Actor(false, 2L, Set.of("ASSESSOR"), false);
         assertThat(refused(act(Kind.PRACTICE_PASSED, ""), lapsed, known(State.DECLARED)))
                 .isEqualTo("assessor-not-current");
         ActRules.Known usual = known(State.DECLARED);

@@ -110,7 +110,7 @@ abstract class KnowledgeContract {
                 .id();
     }
 
-    private static SectionDraft draft(String approvedBy) {
+    private static SectionDraft draft() {
         return new SectionDraft(
                 "HV3-DOWN",
                 "Corrie Summit to Aldbeck",
@@ -120,8 +120,12 @@ abstract class KnowledgeContract {
                 Direction.RISING,
                 Band.USUAL,
                 "Tunnel with wet rail",
-                "A-1",
-                approvedBy);
+                "A-1");
+    }
+
+    private void approved() {
+        sections.enter(draft());
+        sections.approve("HV3-DOWN", sections.find("HV3-DOWN").orElseThrow().version());
     }
 
     private void actAs(long personId, String... posts) {
@@ -145,7 +149,7 @@ abstract class KnowledgeContract {
     @Test
     void sectionIsApprovedByASecondPersonAndAnewWhenItIsChanged() {
         actAs(hilde, "INSPECTOR", "MANAGER");
-        sections.enter(draft(""));
+        sections.enter(draft());
         int version = sections.find("HV3-DOWN").orElseThrow().version();
         assertThatThrownBy(() -> sections.approve("HV3-DOWN", version))
                 .isInstanceOf(SectionRefusedException.class)
@@ -155,20 +159,20 @@ abstract class KnowledgeContract {
         assertThat(sections.find("HV3-DOWN").orElseThrow().isOpen(TODAY)).isTrue();
         assertThatThrownBy(() -> sections.approve("HV3-DOWN", version)).hasMessage("section-changed");
         actAs(hilde, "INSPECTOR");
-        sections.enter(draft(""));
+        sections.enter(draft());
         assertThat(sections.find("HV3-DOWN").orElseThrow().isOpen(TODAY)).isFalse();
     }
 
     @Test
     void sectionThatCannotBeIsRefused() {
-        SectionDraft good = draft("");
+        SectionDraft good = draft();
         for (SectionDraft wrong : List.of(
-                new SectionDraft("X", "t", "NO", 0, 1, Direction.RISING, Band.EASY, "h", "", ""),
-                new SectionDraft("X", "t", "HV", 5, 5, Direction.RISING, Band.EASY, "h", "", ""),
-                new SectionDraft("X", "t", "HV", 5, 5_000, Direction.RISING, Band.EASY, "h", "", ""),
-                new SectionDraft("X", "t", "HV", Double.NaN, 5, Direction.RISING, Band.EASY, "h", "", ""),
-                new SectionDraft("X", "t", "HV", 0, 5, Direction.RISING, Band.EASY, " ", "", ""),
-                new SectionDraft("X", "t", "HV", 0, 5, Direction.RISING, Band.EASY, "h", "nobody", ""))) {
+                new SectionDraft("X", "t", "NO", 0, 1, Direction.RISING, Band.EASY, "h", ""),
+                new SectionDraft("X", "t", "HV", 5, 5, Direction.RISING, Band.EASY, "h", ""),
+                new SectionDraft("X", "t", "HV", 5, 5_000, Direction.RISING, Band.EASY, "h", ""),
+                new SectionDraft("X", "t", "HV", Double.NaN, 5, Direction.RISING, Band.EASY, "h", ""),
+                new SectionDraft("X", "t", "HV", 0, 5, Direction.RISING, Band.EASY, " ", ""),
+                new SectionDraft("X", "t", "HV", 0, 5, Direction.RISING, Band.EASY, "h", "nobody"))) {
             assertThatThrownBy(() -> sections.enter(wrong)).isInstanceOf(SectionRefusedException.class);
         }
         assertThat(sections.enter(good).teacherId()).isEqualTo(finch);
@@ -180,7 +184,7 @@ abstract class KnowledgeContract {
     /** From the first declaration to the authorisation, by three people; the first assessor of a new road holds it by no other. */
     @Test
     void threeActsByThreePeopleMakeItHeld() {
-        sections.enter(draft("Somebody else"));
+        approved();
         actAs(ina, "DRIVER");
         enter(ina, Kind.DECLARED, TODAY, "");
         assertThatThrownBy(() -> enter(ina, Kind.DECLARED, TODAY, "")).hasMessage("entered-already");
@@ -201,14 +205,14 @@ abstract class KnowledgeContract {
 
     @Test
     void roadNotApprovedIsNotSigned() {
-        sections.enter(draft(""));
+        sections.enter(draft());
         actAs(ina, "DRIVER");
         assertThatThrownBy(() -> enter(ina, Kind.DECLARED, TODAY, "")).hasMessage("not-open");
     }
 
     @Test
     void entryIsStruckOnceAndTheCorrectionNever() {
-        sections.enter(draft("Somebody else"));
+        approved();
         enter(ina, Kind.TAKEN_OVER, TODAY.minusMonths(20), "ledger, page 7");
         long worked = enter(ina, Kind.WORKED, TODAY.minusMonths(11), "2E07");
         assertThat(state(TODAY)).isIn(State.HELD, State.DUE);
@@ -226,7 +230,7 @@ abstract class KnowledgeContract {
 
     @Test
     void closedRoadCountsForNobody() {
-        sections.enter(draft("Somebody else"));
+        approved();
         enter(ina, Kind.TAKEN_OVER, TODAY.minusMonths(2), "ledger, page 7");
         sections.close("HV3-DOWN", TODAY);
         assertThat(state(TODAY.minusDays(1))).isEqualTo(State.HELD);
@@ -238,7 +242,7 @@ abstract class KnowledgeContract {
     /** Two people sign at once: one wins, the other is told. */
     @Test
     void ofTwoWhoSignAtOnceOneWinsAndTheOtherIsTold() throws Exception {
-        sections.enter(draft("Somebody else"));
+        approved();
         actAsService();
         CountDownLatch begin = new CountDownLatch(1);
         ExecutorService two = Executors.newFixedThreadPool(2);

@@ -1,11 +1,9 @@
 package org.crosshead.competence.web;
 
-import jakarta.servlet.http.HttpServletRequest;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,6 +21,7 @@ import org.crosshead.platform.CurrentActor;
 import org.crosshead.platform.NotFoundException;
 import org.crosshead.routeknowledge.RouteSections;
 import org.crosshead.stock.LocomotiveClasses;
+import org.crosshead.working.OwnTrains;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
@@ -41,13 +40,13 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 class KnowledgeController {
 
     private static final int MONTHS_AHEAD = 12;
-    private static final List<String> SEE_ALL = List.of("MANAGER", "INSPECTOR", "ASSESSOR", "ADMINISTRATOR");
 
     private final Knowledge knowledge;
     private final KnowledgePolicies policies;
     private final People people;
     private final RouteSections sections;
     private final LocomotiveClasses classes;
+    private final OwnTrains ownTrains;
     private final CurrentActor actor;
     private final Clock clock;
     private final ZoneId zone;
@@ -58,6 +57,7 @@ class KnowledgeController {
             People people,
             RouteSections sections,
             LocomotiveClasses classes,
+            OwnTrains ownTrains,
             CurrentActor actor,
             Clock clock,
             ZoneId zone) {
@@ -66,6 +66,7 @@ class KnowledgeController {
         this.people = people;
         this.sections = sections;
         this.classes = classes;
+        this.ownTrains = ownTrains;
         this.actor = actor;
         this.clock = clock;
         this.zone = zone;
@@ -126,10 +127,10 @@ class KnowledgeController {
     }
 
     @GetMapping("/{staffNumber}")
-    String person(@PathVariable String staffNumber, HttpServletRequest request, Model model) {
+    String person(@PathVariable String staffNumber, Model model) {
         Person person = known(staffNumber);
         boolean own = Long.valueOf(person.id()).equals(actor.get().personId());
-        if (!own && SEE_ALL.stream().noneMatch(request::isUserInRole)) {
+        if (!own && !ownTrains.seesAll()) {
             throw new ResponseStatusException(HttpStatus.FORBIDDEN);
         }
         List<Person> all = people.all();
@@ -140,7 +141,7 @@ class KnowledgeController {
         model.addAttribute("names", new Names(all));
         model.addAttribute("subjects", subjects());
         model.addAttribute("people", all);
-        model.addAttribute("kinds", kinds(own, request));
+        model.addAttribute("kinds", knowledge.offered(person.id()));
         model.addAttribute("today", today());
         return "competence/person";
     }
@@ -152,30 +153,6 @@ class KnowledgeController {
                                 .map(one -> new Subject(
                                         Subject.Kind.CLASS, one.content().code())))
                 .toList();
-    }
-
-    private static List<Kind> kinds(boolean own, HttpServletRequest request) {
-        List<Kind> kinds = new ArrayList<>();
-        if (own) {
-            kinds.addAll(List.of(Kind.DECLARED, Kind.HANDED_BACK));
-        } else {
-            if (request.isUserInRole("ASSESSOR")) {
-                kinds.addAll(List.of(
-                        Kind.QUESTIONS_PASSED,
-                        Kind.QUESTIONS_FAILED,
-                        Kind.PRACTICE_PASSED,
-                        Kind.PRACTICE_FAILED,
-                        Kind.VERIFIED));
-            }
-            if (request.isUserInRole("MANAGER")) {
-                kinds.addAll(
-                        List.of(Kind.AUTHORISED, Kind.TAKEN_OVER, Kind.SUSPENDED, Kind.REINSTATED, Kind.WITHDRAWN));
-            }
-            if (request.isUserInRole("MANAGER") || request.isUserInRole("INSPECTOR")) {
-                kinds.addAll(List.of(Kind.LEARNED, Kind.RODE));
-            }
-        }
-        return kinds;
     }
 
     /**
@@ -192,10 +169,10 @@ class KnowledgeController {
             @Nullable Long struck) {}
 
     @PostMapping("/{staffNumber}")
-    String enter(@PathVariable String staffNumber, Form form, RedirectAttributes flash, HttpServletRequest request) {
+    String enter(@PathVariable String staffNumber, Form form, RedirectAttributes flash) {
         Person person = known(staffNumber);
         try {
-            knowledge.enter(entry(person, form, request));
+            knowledge.enter(entry(person, form));
             flash.addFlashAttribute("done", "competence.done");
         } catch (ActRefusedException ex) {
             flash.addFlashAttribute("refused", "competence.refused." + ex.code());
@@ -203,7 +180,7 @@ class KnowledgeController {
         return "redirect:/knowledge/{staffNumber}";
     }
 
-    private Knowledge.Entry entry(Person person, Form form, HttpServletRequest request) {
+    private Knowledge.Entry entry(Person person, Form form) {
         String note = form.note() == null ? "" : form.note();
         if (form.struck() != null) {
             CompetenceEvent struck = knowledge.events(person.id()).stream()
@@ -212,10 +189,9 @@ class KnowledgeController {
                     .orElseThrow(() -> new ActRefusedException("nothing-to-strike"));
             return new Knowledge.Entry(person.id(), Kind.STRUCK, struck.subject(), today(), null, struck.id(), note);
         }
-        boolean own = Long.valueOf(person.id()).equals(actor.get().personId());
         Kind kind = form.kind();
-        if (kind == null || !kinds(own, request).contains(kind)) {
-            throw new ActRefusedException(own ? "own-record" : "not-offered");
+        if (kind == null || !knowledge.offered(person.id()).contains(kind)) {
+            throw new ActRefusedException("not-offered");
         }
         Long otherId = form.other() == null || form.other().isBlank()
                 ? null
