@@ -7,7 +7,6 @@ import java.util.function.ToLongFunction;
 import org.crosshead.crew.Post;
 import org.crosshead.route.Direction;
 import org.crosshead.routeknowledge.RouteSection;
-import org.crosshead.routeknowledge.RouteSections;
 import org.crosshead.stock.Engines;
 import org.crosshead.working.TrainDraft;
 import org.crosshead.working.TrainDraft.Call;
@@ -20,18 +19,19 @@ final class CrewDuties {
     private static final double CLOSE = 1e-6;
 
     private final TrainDraft train;
-    private final RouteSections sections;
+    private final List<RouteSection> sections;
     private final Engines engines;
     private final ToLongFunction<String> personId;
     private final Function<Post, List<Long>> others;
 
     /**
+     * @param sections all that are laid down
      * @param personId finds a person by their staff number
      * @param others who holds a post and is not of this crew
      */
     CrewDuties(
             TrainDraft train,
-            RouteSections sections,
+            List<RouteSection> sections,
             Engines engines,
             ToLongFunction<String> personId,
             Function<Post, List<Long>> others) {
@@ -41,13 +41,6 @@ final class CrewDuties {
         this.engines = engines;
         this.personId = personId;
     }
-
-    /**
-     * A stretch of a route that no section covers.
-     *
-     * @param fromMeasure where it begins, in running order
-     */
-    public record Gap(String routeCode, double fromMeasure, double toMeasure) {}
 
     List<PermitRules.Needs> needs() {
         List<PermitRules.Needs> needs = new ArrayList<>();
@@ -78,15 +71,15 @@ final class CrewDuties {
     }
 
     /** Returns the stretches of the path that no section covers. */
-    List<Gap> gaps() {
-        List<Gap> gaps = new ArrayList<>();
+    List<Permit.Gap> gaps() {
+        List<Permit.Gap> gaps = new ArrayList<>();
         for (Stretch stretch : stretches(null, null)) {
             double length = Math.abs(stretch.toMeasure() - stretch.fromMeasure());
             double covered = over(stretch).stream()
                     .mapToDouble(section -> section.covers(stretch.low(), stretch.high()))
                     .sum();
             if (covered < length - CLOSE) {
-                gaps.add(new Gap(stretch.routeCode(), stretch.fromMeasure(), stretch.toMeasure()));
+                gaps.add(new Permit.Gap(stretch.routeCode(), stretch.fromMeasure(), stretch.toMeasure()));
             }
         }
         return gaps;
@@ -117,7 +110,8 @@ final class CrewDuties {
     }
 
     private List<RouteSection> over(Stretch stretch) {
-        return sections.over(stretch.routeCode(), stretch.direction(), stretch.fromMeasure(), stretch.toMeasure());
+        return RouteSection.over(
+                sections, stretch.routeCode(), stretch.direction(), stretch.fromMeasure(), stretch.toMeasure());
     }
 
     private record Stretch(String routeCode, Direction direction, double fromMeasure, double toMeasure) {

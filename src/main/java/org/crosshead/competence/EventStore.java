@@ -7,7 +7,6 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import org.crosshead.competence.CompetenceEvent.Kind;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -49,13 +48,6 @@ class EventStore {
                 .param(event.note())
                 .update(key, "id");
         return Objects.requireNonNull(key.getKey()).longValue();
-    }
-
-    Optional<CompetenceEvent> find(long id) {
-        return jdbc.sql(SELECT + "where id = ?")
-                .param(id)
-                .query(EventStore::event)
-                .optional();
     }
 
     List<CompetenceEvent> of(long personId) {

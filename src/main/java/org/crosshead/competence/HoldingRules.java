@@ -87,7 +87,8 @@ public final class HoldingRules {
                 worked = event.day();
             }
             switch (event.kind()) {
-                case WORKED, WORKED_CONDUCTED, RODE, CONDUCTED, STRUCK, VERIFIED -> {
+                case VERIFIED -> {}
+                case WORKED, WORKED_CONDUCTED, RODE, CONDUCTED, STRUCK -> {
                     if (!counts || state != State.HELD) {
                         return;
                     }

@@ -5,10 +5,10 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.crosshead.competence.CompetenceEvent.Kind;
@@ -179,12 +179,7 @@ public class Knowledge {
 
     /** Returns what everybody who has to do with a subject holds of it, by person. */
     public Map<Long, Holding> holders(Subject subject, LocalDate day, Instant knownAt) {
-        HoldingRules.Terms terms = terms(subject, policies.on(day));
-        Map<Long, Holding> holders = new HashMap<>();
-        store.of(subject).stream()
-                .collect(Collectors.groupingBy(CompetenceEvent::personId))
-                .forEach((person, events) -> holders.put(person, HoldingRules.on(events, terms, day, knownAt)));
-        return holders;
+        return byPerson(store.of(subject), terms(subject, policies.on(day)), day, knownAt);
     }
 
     /** Returns what a person holds, by subject. */
@@ -196,21 +191,30 @@ public class Knowledge {
                 .toList();
     }
 
-    /** Returns what everybody holds, by subject and then by person. */
-    public Map<Subject, Map<Long, Holding>> everybody(LocalDate day, Instant knownAt) {
-        KnowledgePolicy policy = policies.on(day);
-        Map<Subject, Map<Long, Holding>> all = new TreeMap<>();
-        store.all().stream()
-                .collect(Collectors.groupingBy(CompetenceEvent::subject))
-                .forEach((subject, events) -> {
-                    HoldingRules.Terms terms = terms(subject, policy);
-                    Map<Long, Holding> of = new TreeMap<>();
-                    events.stream()
-                            .collect(Collectors.groupingBy(CompetenceEvent::personId))
-                            .forEach((person, own) -> of.put(person, HoldingRules.on(own, terms, day, knownAt)));
-                    all.put(subject, of);
-                });
-        return all;
+    /** Returns what everybody holds on each of some days, by subject and then by person; everything is read once. */
+    public List<Map<Subject, Map<Long, Holding>>> everybody(List<LocalDate> days, Instant knownAt) {
+        Map<Subject, List<CompetenceEvent>> events = store.all().stream()
+                .collect(Collectors.groupingBy(CompetenceEvent::subject, TreeMap::new, Collectors.toList()));
+        Map<String, RouteSection> known =
+                sections.all().stream().collect(Collectors.toMap(RouteSection::code, Function.identity()));
+        return days.stream()
+                .map(day -> {
+                    KnowledgePolicy policy = policies.on(day);
+                    Map<Subject, Map<Long, Holding>> all = new TreeMap<>();
+                    events.forEach((subject, of) -> all.put(
+                            subject, byPerson(of, terms(subject, policy, known.get(subject.code())), day, knownAt)));
+                    return all;
+                })
+                .toList();
+    }
+
+    private static Map<Long, Holding> byPerson(
+            List<CompetenceEvent> events, HoldingRules.Terms terms, LocalDate day, Instant knownAt) {
+        Map<Long, Holding> holdings = new TreeMap<>();
+        events.stream()
+                .collect(Collectors.groupingBy(CompetenceEvent::personId))
+                .forEach((person, own) -> holdings.put(person, HoldingRules.on(own, terms, day, knownAt)));
+        return holdings;
     }
 
     /** Returns everything entered about a person, the latest first. */
@@ -221,10 +225,15 @@ public class Knowledge {
     }
 
     private HoldingRules.Terms terms(Subject subject, KnowledgePolicy policy) {
+        boolean road = subject.kind() == Subject.Kind.SECTION;
+        return terms(subject, policy, road ? sections.find(subject.code()).orElse(null) : null);
+    }
+
+    /** A section that is no longer laid down counts as closed. */
+    private static HoldingRules.Terms terms(Subject subject, KnowledgePolicy policy, @Nullable RouteSection section) {
         if (subject.kind() == Subject.Kind.CLASS) {
             return new HoldingRules.Terms(subject, policy.classLapseMonths(), null, policy);
         }
-        RouteSection section = sections.find(subject.code()).orElse(null);
         return section == null
                 ? new HoldingRules.Terms(subject, 1, LocalDate.MIN, policy)
                 : new HoldingRules.Terms(subject, policy.lapseMonths(section.band()), section.closedFrom(), policy);

@@ -7,13 +7,15 @@ import java.util.List;
  * Whether a crew may take a train, by the records: it says that no bar was found, never that it is safe. The manager and the people
  * themselves remain responsible, and each of them may always decline.
  *
- * @param answer for the whole train: the worst of its lines
+ * @param answer for the whole train: the worst of its lines, and never simply allowed where its path has gaps
  * @param day on which the turn ends, which is the day that is asked about
  * @param policyVersion by which it was decided
  * @param lines one for each person and subject, in running order
  * @param instead who could take the place of somebody who may not, those first who lack least
+ * @param gaps stretches of its path of which no section is laid down, so that nothing can be said
  */
-public record Permit(Answer answer, LocalDate day, int policyVersion, List<Line> lines, List<Candidate> instead) {
+public record Permit(
+        Answer answer, LocalDate day, int policyVersion, List<Line> lines, List<Candidate> instead, List<Gap> gaps) {
 
     /** What comes of the records, the worst last. */
     public enum Answer {
@@ -28,7 +30,15 @@ public record Permit(Answer answer, LocalDate day, int policyVersion, List<Line>
     public Permit {
         lines = List.copyOf(lines);
         instead = List.copyOf(instead);
+        gaps = List.copyOf(gaps);
     }
+
+    /**
+     * A stretch of a route that no section covers wholly.
+     *
+     * @param fromMeasure where it begins, in running order
+     */
+    public record Gap(String routeCode, double fromMeasure, double toMeasure) {}
 
     /**
      * Somebody who could go in place of another.

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.crosshead.competence.Permit.Answer;
 import org.crosshead.competence.Permit.Candidate;
 import org.crosshead.competence.Permit.Line;
@@ -49,6 +50,7 @@ final class PermitRules {
             int policyVersion,
             List<Needs> crew,
             List<Companion> companions,
+            List<Permit.Gap> gaps,
             Map<Subject, Map<Long, Holding>> holdings) {
         List<Line> lines = new ArrayList<>();
         for (Needs needs : crew) {
@@ -56,14 +58,16 @@ final class PermitRules {
                 lines.add(line(needs.personId(), subject, companions, holdings.getOrDefault(subject, Map.of())));
             }
         }
-        Answer worst =
-                lines.stream().map(Line::answer).max(Comparator.naturalOrder()).orElse(Answer.ALLOWED);
+        Answer worst = Stream.concat(
+                        lines.stream().map(Line::answer), gaps.stream().map(gap -> Answer.REFERRED))
+                .max(Comparator.naturalOrder())
+                .orElse(Answer.ALLOWED);
         List<Candidate> instead = crew.stream()
                 .filter(needs -> lines.stream()
                         .anyMatch(line -> line.personId() == needs.personId() && line.answer() != Answer.ALLOWED))
                 .flatMap(needs -> instead(needs, holdings).stream())
                 .toList();
-        return new Permit(worst, day, policyVersion, lines, instead);
+        return new Permit(worst, day, policyVersion, lines, instead, gaps);
     }
 
     /** Returns who could go instead: those who lack nothing, or else who lack least. */

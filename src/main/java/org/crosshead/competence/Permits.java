@@ -57,29 +57,8 @@ public class Permits {
         this.zone = zone;
     }
 
-    /**
-     * What is said of a train.
-     *
-     * @param gaps stretches of its path of which nothing is laid down, so that nothing can be said
-     */
-    public record Told(Permit permit, List<Unknown> gaps) {
-
-        public Told {
-            gaps = List.copyOf(gaps);
-        }
-
-        /** Returns the answer with what is not known: a path with gaps is never simply allowed. */
-        public Answer answer() {
-            boolean referred = !gaps.isEmpty() && permit.answer().compareTo(Answer.REFERRED) < 0;
-            return referred ? Answer.REFERRED : permit.answer();
-        }
-    }
-
-    /** A stretch of a route that no section covers. */
-    public record Unknown(String routeCode, double fromMeasure, double toMeasure) {}
-
     /** Returns the answer for a train as it is crewed now, for the day on which its turn ends. */
-    public Told of(long trainId) {
+    public Permit of(long trainId) {
         Train train = trains.find(trainId).orElseThrow(() -> new NotFoundException("train", trainId));
         CrewDuties duties = duties(train);
         LocalDate day = turnEnds(train.content());
@@ -90,18 +69,14 @@ public class Permits {
                 .flatMap(of -> of.subjects().stream())
                 .distinct()
                 .forEach(subject -> holdings.put(subject, knowledge.holders(subject, day, now)));
-        Permit permit = PermitRules.decide(day, policies.on(day).version(), needs, duties.companions(), holdings);
-        return new Told(
-                permit,
-                duties.gaps().stream()
-                        .map(gap -> new Unknown(gap.routeCode(), gap.fromMeasure(), gap.toMeasure()))
-                        .toList());
+        int policyVersion = policies.on(day).version();
+        return PermitRules.decide(day, policyVersion, needs, duties.companions(), duties.gaps(), holdings);
     }
 
     private CrewDuties duties(Train train) {
         return new CrewDuties(
                 train.content(),
-                sections,
+                sections.all(),
                 engines,
                 number -> people.byStaffNumber(number).map(Person::id).orElse(-1L),
                 post -> others(train.content(), post));
@@ -146,7 +121,7 @@ public class Permits {
             throw new ActRefusedException("in-the-future");
         }
         List<Knowledge.Entry> entries = new ArrayList<>();
-        for (Permit.Line line : of(trainId).permit().lines()) {
+        for (Permit.Line line : of(trainId).lines()) {
             boolean alone = line.answer() != Answer.CONDUCTED;
             Subject subject = line.holding().subject();
             Long along = alone ? null : line.conductors().get(0);

@@ -1,6 +1,8 @@
 package org.crosshead.routeknowledge;
 
 import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
 import org.crosshead.route.Direction;
 import org.jspecify.annotations.Nullable;
 
@@ -34,6 +36,19 @@ public record RouteSection(
     /** Says whether it can be signed on a day: approved, and not closed. */
     public boolean isOpen(LocalDate day) {
         return approvedBy != null && (closedFrom == null || day.isBefore(closedFrom));
+    }
+
+    /** Returns those of the sections that a stretch runs over, in running order. */
+    public static List<RouteSection> over(
+            List<RouteSection> all, String routeCode, Direction direction, double fromMeasure, double toMeasure) {
+        double low = Math.min(fromMeasure, toMeasure);
+        double high = Math.max(fromMeasure, toMeasure);
+        Comparator<RouteSection> rising = Comparator.comparing(RouteSection::fromMeasure);
+        return all.stream()
+                .filter(section -> section.routeCode().equals(routeCode) && section.direction() == direction)
+                .filter(section -> section.covers(low, high) > 0)
+                .sorted(direction == Direction.RISING ? rising : rising.reversed())
+                .toList();
     }
 
     /** Returns how much of a stretch it covers, in the route's measure. */

@@ -9,7 +9,6 @@ import org.crosshead.crew.Person;
 import org.crosshead.platform.CurrentActor;
 import org.crosshead.platform.Journal;
 import org.crosshead.platform.NotFoundException;
-import org.crosshead.route.Direction;
 import org.crosshead.route.Routes;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.access.prepost.PreAuthorize;
@@ -44,21 +43,6 @@ public class RouteSections {
 
     public Optional<RouteSection> find(String code) {
         return store.find(code);
-    }
-
-    /** Returns the sections that a stretch runs over, in running order. */
-    public List<RouteSection> over(String routeCode, Direction direction, double fromMeasure, double toMeasure) {
-        double low = Math.min(fromMeasure, toMeasure);
-        double high = Math.max(fromMeasure, toMeasure);
-        List<RouteSection> rising = store.all().stream()
-                .filter(section -> section.routeCode().equals(routeCode) && section.direction() == direction)
-                .filter(section -> section.covers(low, high) > 0)
-                .toList();
-        return direction == Direction.RISING
-                ? rising
-                : rising.stream()
-                        .sorted((a, b) -> Double.compare(b.fromMeasure(), a.fromMeasure()))
-                        .toList();
     }
 
     /**

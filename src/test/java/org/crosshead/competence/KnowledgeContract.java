@@ -32,6 +32,7 @@ import org.crosshead.route.RouteDraft;
 import org.crosshead.route.RouteRevision;
 import org.crosshead.route.Routes;
 import org.crosshead.routeknowledge.Band;
+import org.crosshead.routeknowledge.RouteSection;
 import org.crosshead.routeknowledge.RouteSections;
 import org.crosshead.routeknowledge.SectionDraft;
 import org.crosshead.routeknowledge.SectionRefusedException;
@@ -176,9 +177,12 @@ abstract class KnowledgeContract {
             assertThatThrownBy(() -> sections.enter(wrong)).isInstanceOf(SectionRefusedException.class);
         }
         assertThat(sections.enter(good).teacherId()).isEqualTo(finch);
-        assertThat(sections.over("HV", Direction.RISING, 700, 800)).hasSize(1);
-        assertThat(sections.over("HV", Direction.RISING, 700, 768)).isEmpty();
-        assertThat(sections.over("HV", Direction.FALLING, 800, 700)).isEmpty();
+        assertThat(RouteSection.over(sections.all(), "HV", Direction.RISING, 700, 800))
+                .hasSize(1);
+        assertThat(RouteSection.over(sections.all(), "HV", Direction.RISING, 700, 768))
+                .isEmpty();
+        assertThat(RouteSection.over(sections.all(), "HV", Direction.FALLING, 800, 700))
+                .isEmpty();
     }
 
     /** From the first declaration to the authorisation, by three people; the first assessor of a new road holds it by no other. */
@@ -200,7 +204,8 @@ abstract class KnowledgeContract {
         assertThat(state(TODAY.plusMonths(12).plusDays(1))).isEqualTo(State.LAPSED);
         assertThat(journal).contains("competence.authorised HV3-DOWN");
         assertThat(knowledge.holders(ROAD, TODAY, clock.instant())).containsOnlyKeys(ina);
-        assertThat(knowledge.everybody(TODAY, clock.instant()).get(ROAD)).containsOnlyKeys(ina);
+        assertThat(knowledge.everybody(List.of(TODAY), clock.instant()).get(0).get(ROAD))
+                .containsOnlyKeys(ina);
     }
 
     @Test

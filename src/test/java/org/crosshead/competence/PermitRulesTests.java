@@ -33,7 +33,12 @@ class PermitRulesTests {
 
     private Permit permit(PermitRules.Companion... companions) {
         return PermitRules.decide(
-                DAY, 1, List.of(new PermitRules.Needs(INA, List.of(HV1, HV3, WYVERN))), List.of(companions), holdings);
+                DAY,
+                1,
+                List.of(new PermitRules.Needs(INA, List.of(HV1, HV3, WYVERN))),
+                List.of(companions),
+                List.of(),
+                holdings);
     }
 
     /** First story: lapsed on the last section; one of two could conduct, the other has lapsed himself. */
@@ -119,6 +124,7 @@ class PermitRulesTests {
                 1,
                 List.of(new PermitRules.Needs(INA, List.of(HV1, HV3, WYVERN), List.of(4L, ARKWELL, DUNMORE))),
                 List.of(),
+                List.of(),
                 holdings);
         assertThat(permit.instead())
                 .containsExactly(
@@ -137,6 +143,21 @@ class PermitRulesTests {
         assertThat(permit(new PermitRules.Companion(ARKWELL, List.of("HV3-DOWN")))
                         .answer())
                 .isEqualTo(Answer.REFERRED);
+    }
+
+    /** What is not laid down is not allowed: nothing can be said of it. */
+    @Test
+    void pathWithAGapIsReferredThoughAllElseIsHeld() {
+        holds(INA, HV1, State.HELD);
+        Permit permit = PermitRules.decide(
+                DAY,
+                1,
+                List.of(new PermitRules.Needs(INA, List.of(HV1))),
+                List.of(),
+                List.of(new Permit.Gap("MX", 0, 18)),
+                holdings);
+        assertThat(permit.answer()).isEqualTo(Answer.REFERRED);
+        assertThat(permit.lines()).extracting(Permit.Line::answer).containsExactly(Answer.ALLOWED);
     }
 
     @Test

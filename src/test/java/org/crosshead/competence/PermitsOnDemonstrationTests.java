@@ -79,7 +79,7 @@ class PermitsOnDemonstrationTests {
         return java.util.Objects.requireNonNull(result.get());
     }
 
-    private Permits.Told told(String code) {
+    private Permit told(String code) {
         return asManager(() -> permits.of(train(code)));
     }
 
@@ -94,9 +94,9 @@ class PermitsOnDemonstrationTests {
 
     @Test
     void driverWithOneLapsedSectionIsConductedByWhoGoesAlongAndHoldsIt() {
-        Permits.Told told = told("1X01");
+        Permit told = told("1X01");
         assertThat(told.answer()).isEqualTo(Answer.CONDUCTED);
-        List<Permit.Line> conducted = told.permit().lines().stream()
+        List<Permit.Line> conducted = told.lines().stream()
                 .filter(line -> line.answer() == Answer.CONDUCTED)
                 .toList();
         assertThat(conducted).hasSize(1);
@@ -106,15 +106,15 @@ class PermitsOnDemonstrationTests {
 
     @Test
     void driverAloneOnALapsedSectionIsRefusedAndWhoCouldConductIsNamed() {
-        Permits.Told told = told("4F12");
+        Permit told = told("4F12");
         assertThat(told.answer()).isEqualTo(Answer.REFUSED);
-        Permit.Line refused = told.permit().lines().stream()
+        Permit.Line refused = told.lines().stream()
                 .filter(line -> line.answer() == Answer.REFUSED)
                 .findFirst()
                 .orElseThrow();
         assertThat(refused.holding().state()).isEqualTo(Holding.State.LAPSED);
         assertThat(refused.conductors()).contains(person("I-01"), person("D-05"));
-        assertThat(told.permit().instead())
+        assertThat(told.instead())
                 .extracting(Permit.Candidate::personId)
                 .containsExactly(person("D-01"), person("D-05"));
     }

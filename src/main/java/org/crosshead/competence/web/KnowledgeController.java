@@ -39,7 +39,8 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 @RequestMapping("/knowledge")
 class KnowledgeController {
 
-    private static final int MONTHS_AHEAD = 12;
+    /** For which cover is told, from now on. */
+    private static final List<Integer> MONTHS = List.of(0, 3, 6, 9, 12);
 
     private final Knowledge knowledge;
     private final KnowledgePolicies policies;
@@ -85,7 +86,9 @@ class KnowledgeController {
     @GetMapping
     String everybody(@RequestParam(defaultValue = "") String day, Model model) {
         LocalDate shown = day(day);
-        Map<Subject, Map<Long, Holding>> all = knowledge.everybody(shown, clock.instant());
+        List<Map<Subject, Map<Long, Holding>>> ahead =
+                knowledge.everybody(MONTHS.stream().map(shown::plusMonths).toList(), clock.instant());
+        Map<Subject, Map<Long, Holding>> all = ahead.get(0);
         List<Subject> subjects = List.copyOf(all.keySet());
         List<Row> rows = people.all().stream()
                 .map(person -> new Row(
@@ -96,11 +99,8 @@ class KnowledgeController {
                                 .toList()))
                 .filter(row -> row.cells().stream().anyMatch(Optional::isPresent))
                 .toList();
-        List<Map<Subject, Map<Long, Holding>>> ahead = Stream.iterate(
-                        0, month -> month <= MONTHS_AHEAD, month -> month + 3)
-                .map(month -> knowledge.everybody(shown.plusMonths(month), clock.instant()))
-                .toList();
         model.addAttribute("day", shown);
+        model.addAttribute("months", MONTHS);
         model.addAttribute("subjects", subjects);
         model.addAttribute("rows", rows);
         model.addAttribute(

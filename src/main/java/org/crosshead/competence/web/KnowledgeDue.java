@@ -6,8 +6,12 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
 import org.crosshead.competence.Holding;
 import org.crosshead.competence.Knowledge;
+import org.crosshead.competence.Subject;
 import org.crosshead.crew.People;
 import org.crosshead.crew.Person;
 import org.crosshead.platform.CurrentActor.Actor;
@@ -52,25 +56,23 @@ class KnowledgeDue implements StartPageSection {
 
     @Override
     public List<Link> links(Actor actor) {
+        LocalDate today = LocalDate.now(clock.withZone(zone));
+        Map<Subject, Map<Long, Holding>> all =
+                knowledge.everybody(List.of(today), clock.instant()).get(0);
         List<Link> links = new ArrayList<>();
         for (Person person : people.all()) {
             boolean own = Long.valueOf(person.id()).equals(actor.personId());
-            if (actor.holds("MANAGER") || own) {
-                List<String> due = due(person);
-                if (!due.isEmpty()) {
-                    links.add(new Link("/knowledge/" + person.staffNumber(), person.name(), String.join("; ", due)));
-                }
+            String due = all.values().stream()
+                    .map(holders -> holders.get(person.id()))
+                    .filter(Objects::nonNull)
+                    .filter(holding -> holding.state() == Holding.State.DUE || holding.state() == Holding.State.LAPSED)
+                    .map(this::said)
+                    .collect(Collectors.joining("; "));
+            if ((actor.holds("MANAGER") || own) && !due.isEmpty()) {
+                links.add(new Link("/knowledge/" + person.staffNumber(), person.name(), due));
             }
         }
         return links;
-    }
-
-    private List<String> due(Person person) {
-        LocalDate today = LocalDate.now(clock.withZone(zone));
-        return knowledge.holdings(person.id(), today, clock.instant()).stream()
-                .filter(holding -> holding.state() == Holding.State.DUE || holding.state() == Holding.State.LAPSED)
-                .map(this::said)
-                .toList();
     }
 
     private String said(Holding holding) {

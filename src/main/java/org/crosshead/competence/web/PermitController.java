@@ -46,7 +46,7 @@ class PermitController {
         }
         model.addAttribute("train", train);
         model.addAttribute("mayConfirm", request.isUserInRole("MANAGER") || request.isUserInRole("INSPECTOR"));
-        model.addAttribute("told", permits.of(trainId));
+        model.addAttribute("permit", permits.of(trainId));
         model.addAttribute("names", new Names(people.all()));
         model.addAttribute("measures", new SectionController.RouteMeasures(routes));
         return "competence/permit";
