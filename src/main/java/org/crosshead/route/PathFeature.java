@@ -1,5 +1,6 @@
 package org.crosshead.route;
 
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,4 +17,12 @@ public record PathFeature(
         int legNumber,
         String routeCode,
         String measureText,
-        RouteDraft.Feature feature) {}
+        RouteDraft.Feature feature) {
+
+    /** Returns from how far it is seen, m; empty where that is not stored. */
+    public OptionalDouble sightingM() {
+        Double sighting = feature.sighting();
+        LengthUnit unit = feature.lengthUnit();
+        return sighting == null || unit == null ? OptionalDouble.empty() : OptionalDouble.of(unit.metres(sighting));
+    }
+}

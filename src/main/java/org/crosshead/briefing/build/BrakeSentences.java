@@ -16,7 +16,6 @@ import org.crosshead.kernel.figure.StepKind;
 import org.crosshead.kernel.track.GradientProfile;
 import org.crosshead.kernel.track.SpeedLimits;
 import org.crosshead.route.FeatureKind;
-import org.crosshead.route.LengthUnit;
 import org.crosshead.route.PathFeature;
 
 /** Says where the brake does not do what one would take for granted: on a long fall, behind a distant signal, standing on a gradient. */
@@ -78,10 +77,7 @@ final class BrakeSentences {
     }
 
     private Warned warned(PathFeature distant, double signalM) {
-        Double sighting = distant.feature().sighting();
-        LengthUnit unit = distant.feature().lengthUnit();
-        double seenM = sighting == null || unit == null ? 0 : unit.metres(sighting);
-        double fromM = Math.max(0, distant.fromM() - seenM);
+        double fromM = Math.max(0, distant.fromM() - distant.sightingM().orElse(0));
         double speedMps = Math.min(workings.model().speedMaxMps(), limits.limitAt(Math.max(0, fromM)));
         return new Warned(distant, signalM, signalM - fromM, speedMps, neededM(signalM, speedMps));
     }

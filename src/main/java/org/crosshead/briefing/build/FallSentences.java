@@ -7,7 +7,6 @@ import org.crosshead.briefing.Policy;
 import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Term;
 import org.crosshead.kernel.braking.BrakeForce;
-import org.crosshead.kernel.braking.CastIronBlocks;
 import org.crosshead.kernel.braking.ContinuousBrake;
 import org.crosshead.kernel.braking.ContinuousBrake.Means;
 import org.crosshead.kernel.braking.HeldSpeed;
@@ -80,7 +79,7 @@ final class FallSentences {
         if (hand.count() == 0) {
             return Optional.empty();
         }
-        double eachN = CastIronBlocks.LONG_HOLD / CastIronBlocks.WET_OR_HOT * hand.atSpeedN(WALKING_MPS);
+        double eachN = hand.heldLongN(WALKING_MPS);
         PathGradient worst = null;
         for (PathGradient gradient : longFalls()) {
             boolean steeper = worst == null || gradient.gradient() < worst.gradient();

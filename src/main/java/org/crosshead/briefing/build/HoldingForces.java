@@ -9,28 +9,27 @@ import org.crosshead.kernel.figure.Figure;
 import org.crosshead.kernel.figure.Input;
 import org.crosshead.kernel.figure.Step;
 import org.crosshead.kernel.figure.StepKind;
-import org.crosshead.kernel.motion.Assistance;
-import org.crosshead.kernel.motion.EngineAtWork;
 import org.crosshead.kernel.standing.Holding;
 import org.crosshead.kernel.track.GradientProfile;
 import org.crosshead.kernel.units.Units;
 import org.crosshead.stock.EngineFigures;
 import org.crosshead.stock.FormationFigures;
 
-/** What holds the train where it stands: the train engine's own brake, and hand brakes where their force is known. */
+/**
+ * What holds the train where it stands: the train engine's own brake, and hand brakes where their force is known. Brakes of assisting
+ * engines are not counted on.
+ */
 final class HoldingForces {
 
     private final Workings workings;
     private final GradientProfile profile;
     private final EngineFigures.Resolved engine;
     private final CastIronBlocks blocks;
-    private final double massKg;
 
     HoldingForces(Workings workings) {
         this.workings = workings;
         profile = workings.model().request().road().track().gradients();
         engine = Objects.requireNonNull(workings.inputs().engines().get(0).figures());
-        massKg = workings.model().body().massKg();
         blocks = new CastIronBlocks(
                 engine.blockForceN(),
                 CastIronBlocks.WET_OR_HOT,
@@ -47,23 +46,11 @@ final class HoldingForces {
 
     private Holding.Balance balance(double atM) {
         double slope = profile.meanGradient(atM, workings.model().body().lengthM());
-        return Holding.balance(massKg(atM), slope, blocks.forceN(0), Holding.SAFETY);
-    }
-
-    /** Returns the mass of the train with the engines that assist there; their own brakes are not counted on. */
-    private double massKg(double atM) {
-        double assistingKg = 0;
-        for (EngineAtWork engineAtWork : workings.model().request().train().engines()) {
-            boolean assists = !engineAtWork.assistance().equals(Assistance.THROUGHOUT)
-                    && (engineAtWork.worksAt(atM)
-                            || atM == engineAtWork.assistance().toM());
-            assistingKg += assists ? engineAtWork.assistance().massKg() : 0;
-        }
-        return massKg + assistingKg;
+        return Holding.balance(workings.model().massKg(atM), slope, blocks.forceN(0), Holding.SAFETY);
     }
 
     Step neededStep(double atM) {
-        double thereKg = massKg(atM);
+        double massKg = workings.model().massKg(atM);
         double slope = Math.abs(Units.sineOfGradient(
                 profile.meanGradient(atM, workings.model().body().lengthM())));
         return new Step(
@@ -71,11 +58,11 @@ final class HoldingForces {
                 "holding.needed",
                 "mass * g * slope * safety",
                 List.of(
-                        new Input("mass", thereKg, "kg", "formation:mass"),
+                        new Input("mass", massKg, "kg", "formation:mass"),
                         new Input("g", Units.GRAVITY_MPS2, "m/s2", "UNITS"),
                         new Input("slope", slope, "", "route:gradient"),
                         new Input("safety", Holding.SAFETY, "", "own:holding-safety")),
-                thereKg * Units.GRAVITY_MPS2 * slope * Holding.SAFETY,
+                massKg * Units.GRAVITY_MPS2 * slope * Holding.SAFETY,
                 "N",
                 "BALANCE");
     }
@@ -111,9 +98,9 @@ final class HoldingForces {
      */
     record Hand(int count, CastIronBlocks weakest, Step step) {
 
-        /** Returns the force of the weakest at a speed. */
-        double atSpeedN(double speedMps) {
-            return weakest.forceN(speedMps);
+        /** Returns the force of the weakest at a speed where it is held for long. */
+        double heldLongN(double speedMps) {
+            return weakest.times(CastIronBlocks.HELD_LONG_OF_WET).forceN(speedMps);
         }
     }
 

@@ -18,7 +18,10 @@ final class OtherDay {
 
     private OtherDay() {}
 
-    /** @throws BriefingRefusedException if an engine is not known, is named twice, or helps between places that are not calls in running order */
+    /**
+     * @throws BriefingRefusedException if an engine is not known, is named twice, or helps between places that are not calls in running
+     *     order
+     */
     static Train of(Train train, WhatIf asked, WorkingPressures pressures) {
         TrainDraft content = train.content();
         TrainDraft other = new TrainDraft(

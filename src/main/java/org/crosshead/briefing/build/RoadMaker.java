@@ -10,7 +10,6 @@ import org.crosshead.kernel.standing.Restart;
 import org.crosshead.kernel.traction.LocomotiveParameters.Boiler;
 import org.crosshead.kernel.units.Units;
 import org.crosshead.route.FeatureKind;
-import org.crosshead.route.LengthUnit;
 import org.crosshead.route.MeasureUnit;
 import org.crosshead.route.PathFeature;
 import org.crosshead.route.PathGeometry;
@@ -71,16 +70,13 @@ final class RoadMaker {
     }
 
     private static Road.Thing thing(PathFeature feature) {
-        Double sighting = feature.feature().sighting();
-        LengthUnit unit = feature.feature().lengthUnit();
-        Double sightingM = sighting == null || unit == null ? null : Double.valueOf(unit.metres(sighting));
         return new Road.Thing(
                 feature.feature().kind(),
                 feature.fromM(),
                 feature.toM(),
                 feature.feature().name(),
                 feature.feature().detail(),
-                sightingM,
+                feature.sightingM().isPresent() ? feature.sightingM().getAsDouble() : null,
                 feature.feature().seenByDay(),
                 feature.feature().seenByNight());
     }

@@ -158,14 +158,13 @@ final class StandingPlaces {
 
     /** The train with the engines that assist at this place. */
     private TrainBody body(double atM, RunningResistance own) {
-        double massKg = model.body().massKg();
         RunningResistance resistance = own;
         for (EngineAtWork engine : model.request().train().engines()) {
             if (engine.worksAt(atM)) {
-                massKg += engine.assistance().massKg();
                 resistance = resistance.plus(engine.assistance().resistance());
             }
         }
-        return new TrainBody(massKg, model.body().rotatingShare(), model.body().lengthM(), resistance);
+        return new TrainBody(
+                model.massKg(atM), model.body().rotatingShare(), model.body().lengthM(), resistance);
     }
 }

@@ -124,6 +124,15 @@ final class TrainModel {
         return body;
     }
 
+    /** Returns the mass of the train with the engines that assist at a place. */
+    double massKg(double atM) {
+        double assistingKg = request.train().engines().stream()
+                .filter(engine -> engine.worksAt(atM))
+                .mapToDouble(engine -> engine.assistance().massKg())
+                .sum();
+        return body.massKg() + assistingKg;
+    }
+
     private double assistingM() {
         return inputs.engines().stream()
                 .filter(engine -> !isWhole(engine.turn()))
@@ -163,7 +172,7 @@ final class TrainModel {
 
     /** Returns the force of a service application that is held for long, as on a fall. */
     BrakeForce heldLong() {
-        return service(CastIronBlocks.LONG_HOLD / CastIronBlocks.WET_OR_HOT).force();
+        return service(CastIronBlocks.HELD_LONG_OF_WET).force();
     }
 
     private Application service(ContinuousBrake brake) {

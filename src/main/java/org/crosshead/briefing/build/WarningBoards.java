@@ -4,7 +4,6 @@ import java.util.Optional;
 import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Term;
 import org.crosshead.route.FeatureKind;
-import org.crosshead.route.LengthUnit;
 import org.crosshead.route.PathFeature;
 
 /** Says where the board that warns of a reduction of speed is seen only after braking for it must have begun. */
@@ -27,7 +26,7 @@ final class WarningBoards {
      */
     Optional<Phrase> warning(String key, String number, double targetM, double brakeAtM) {
         return board(number, targetM).flatMap(board -> {
-            double seenM = Math.max(0, board.fromM() - sightingM(board));
+            double seenM = Math.max(0, board.fromM() - board.sightingM().orElse(0));
             if (seenM <= brakeAtM) {
                 return Optional.empty();
             }
@@ -52,11 +51,5 @@ final class WarningBoards {
                         ? feature.feature().detail().isBlank()
                         : feature.feature().detail().equals(number))
                 .reduce((first, second) -> second);
-    }
-
-    private static double sightingM(PathFeature board) {
-        Double sighting = board.feature().sighting();
-        LengthUnit unit = board.feature().lengthUnit();
-        return sighting == null || unit == null ? 0 : unit.metres(sighting);
     }
 }

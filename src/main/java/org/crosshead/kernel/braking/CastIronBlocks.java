@@ -26,6 +26,9 @@ public record CastIronBlocks(double blockForceN, double frictionShare, double ra
      */
     public static final double LONG_HOLD = 0.65;
 
+    /** The same as a share of the friction of wet or hot blocks, with which brakes are counted otherwise. */
+    public static final double HELD_LONG_OF_WET = LONG_HOLD / WET_OR_HOT;
+
     /** Share of the weight on braked wheels that a brake may use, the lower of 0.15 to 0.2: from memory. */
     public static final double RAIL_SHARE = 0.15;
 

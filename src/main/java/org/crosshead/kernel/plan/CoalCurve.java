@@ -3,8 +3,8 @@ package org.crosshead.kernel.plan;
 import org.crosshead.kernel.traction.Engine;
 
 /**
- * Coal burnt, and water at what it is worth, at a rate of making steam for good, at working pressure, tabulated; beyond the greatest rate ever dearer, so that a plan in
- * the making can be led back from there.
+ * Coal burnt, and water at what it is worth, at a rate of making steam for good, at working pressure, tabulated; beyond the greatest
+ * rate ever dearer, so that a plan in the making can be led back from there.
  */
 final class CoalCurve {
 

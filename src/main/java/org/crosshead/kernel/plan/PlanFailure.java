@@ -10,7 +10,8 @@ import org.crosshead.kernel.motion.RunRequest;
  *
  * @param limit what stands in the way
  * @param at where on the path, m; empty where it is no single place
- * @param loadShare greatest share of the trailing load with which there is a plan, rounded down to a 16th; 0 where there is none with any
+ * @param loadShare a share of the trailing load with which there is a plan, sought by halving to a 16th, so near the greatest; 0 where none
+ *     was found
  * @param withMoreTime whether there is one at this load where no times are booked
  */
 public record PlanFailure(Limit limit, OptionalDouble at, double loadShare, boolean withMoreTime) {
