@@ -25,6 +25,18 @@ public class Policy {
     public static final String SLIP_WEIGHT = "plan.slip-weight";
     public static final String LATE_WEIGHT = "plan.late-weight";
 
+    /** What the keys of the railway's own table of hand brakes on a standing train begin with. */
+    public static final String HAND_BRAKES = "hand-brakes.";
+
+    /** What the keys of the railway's own table of wagons pinned down before a fall begin with. */
+    public static final String PINNED_WAGONS = "pinned-wagons.";
+
+    /** Follows on either: brakes of a train of up to so many vehicles. */
+    public static final String VEHICLES_TO = "vehicles-to.";
+
+    /** Follows on either: per cent of the vehicles where the slope is 1 in so much or steeper. */
+    public static final String SHARE_FROM = "per-cent-from-one-in.";
+
     public static final String LANDMARK_REACH = "landmark.reach";
 
     /** What the keys of the spread of days begin with. They change how sure a forecast is said to be, not what is told to be done. */

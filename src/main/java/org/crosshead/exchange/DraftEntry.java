@@ -2,6 +2,8 @@ package org.crosshead.exchange;
 
 import java.util.List;
 import java.util.function.Consumer;
+import org.crosshead.briefing.Policies;
+import org.crosshead.briefing.PolicyRefusedException;
 import org.crosshead.competence.ActRefusedException;
 import org.crosshead.competence.Knowledge;
 import org.crosshead.crew.People;
@@ -36,6 +38,7 @@ import org.springframework.stereotype.Component;
 class DraftEntry {
 
     private static final String COMPETENCE_REFUSED = "competence.refused.";
+    private static final String POLICY_REFUSED = "policy.refused.";
     private static final String TRAIN_REFUSED = "train.refused.";
 
     private final Routes routes;
@@ -44,6 +47,7 @@ class DraftEntry {
     private final People people;
     private final Trains trains;
     private final KnowledgeServices knowledge;
+    private final Policies policies;
 
     DraftEntry(
             Routes routes,
@@ -51,7 +55,9 @@ class DraftEntry {
             StockServices stock,
             People people,
             Trains trains,
-            KnowledgeServices knowledge) {
+            KnowledgeServices knowledge,
+            Policies policies) {
+        this.policies = policies;
         this.knowledge = knowledge;
         this.routes = routes;
         this.restrictions = restrictions;
@@ -70,6 +76,7 @@ class DraftEntry {
 
     /** Enters the whole plan; callers hold the transaction, and give it up when there are problems. */
     void enter(ImportPlan plan, String reason, ProblemList problems) {
+        each(plan.policies(), policies::enter, problems);
         each(plan.people(), people::enter, problems);
         each(plan.lines().routes(), draft -> routes.enter(draft, reason), problems);
         each(plan.stock().classes(), draft -> stock.classes().enter(draft, reason), problems);
@@ -135,6 +142,8 @@ class DraftEntry {
                 ex.problems().forEach(one -> problems.add(located.problem(one.field(), one.code(), one.args())));
             } catch (PersonRefusedException ex) {
                 ex.problems().forEach(one -> problems.add(located.problem(one.field(), one.code(), one.args())));
+            } catch (PolicyRefusedException ex) {
+                problems.add(located.problem(ex.field(), POLICY_REFUSED + ex.code(), List.copyOf(ex.args())));
             } catch (SectionRefusedException ex) {
                 problems.add(located.problem("", COMPETENCE_REFUSED + ex.code(), List.of()));
             } catch (ActRefusedException ex) {

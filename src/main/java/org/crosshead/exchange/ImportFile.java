@@ -206,7 +206,14 @@ public enum ImportFile {
             needed("subject_code", TEXT),
             needed("day", DAY),
             optional("other", TEXT),
-            optional("note", TEXT));
+            optional("note", TEXT)),
+    POLICY_FIGURES(
+            needed("key", TEXT),
+            needed("value", NUMBER),
+            neededWord("origin", Origin.class),
+            needed("source", TEXT),
+            needed("owner", TEXT),
+            needed("valid_from", DAY));
 
     @SuppressWarnings("ImmutableEnumChecker") // List.of over immutable records, but not so marked
     private final List<Column> columns;

@@ -1,6 +1,7 @@
 package org.crosshead.exchange;
 
 import java.util.List;
+import org.crosshead.briefing.PolicyDraft;
 import org.crosshead.crew.PersonDraft;
 import org.crosshead.route.JunctionDraft;
 import org.crosshead.route.RestrictionDraft;
@@ -18,11 +19,13 @@ record ImportPlan(
         Stock stock,
         List<Located<PersonDraft>> people,
         List<Located<TrainDraft>> trains,
-        Knowledge knowledge) {
+        Knowledge knowledge,
+        List<Located<PolicyDraft>> policies) {
 
     ImportPlan {
         people = List.copyOf(people);
         trains = List.copyOf(trains);
+        policies = List.copyOf(policies);
     }
 
     /** Routes and what lies on them. */

@@ -4,8 +4,11 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.crosshead.briefing.PolicyDraft;
+import org.crosshead.platform.Origin;
 import org.crosshead.route.MeasureUnit;
 import org.crosshead.route.Routes;
 import org.springframework.security.access.prepost.PreAuthorize;
@@ -67,7 +70,21 @@ public class Importer {
                 new TrainReader(sheets, units, moments, problems).trains(),
                 new ImportPlan.Knowledge(
                         new KnowledgeReader(sheets, units, moments).sections(),
-                        new KnowledgeReader(sheets, units, moments).events()));
+                        new KnowledgeReader(sheets, units, moments).events()),
+                sheets.lines(ImportFile.POLICY_FIGURES).stream()
+                        .map(line -> policy(line, moments))
+                        .toList());
+    }
+
+    private static Located<PolicyDraft> policy(Line line, Moments moments) {
+        PolicyDraft draft = new PolicyDraft(
+                line.text("key"),
+                line.number("value"),
+                line.word("origin", Origin.class),
+                line.text("source"),
+                line.text("owner"),
+                moments.day(line, "valid_from"));
+        return new Located<>(draft, line, Map.of());
     }
 
     private Optional<MeasureUnit> storedUnit(String routeCode) {

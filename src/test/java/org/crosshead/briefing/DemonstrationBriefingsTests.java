@@ -794,6 +794,25 @@ class DemonstrationBriefingsTests {
         });
     }
 
+    /** The railway's table of hand brakes is met besides the balance of forces: 31 wagons, a chart that asks for 5 of up to 60, and 4 pinned. */
+    @Test
+    void handBrakesOfTheRailwaysOwnTableAreTold() {
+        BriefingDocument night = document(prepared(named("6U20").id()));
+        Figure told = figure(night, "today.left-standing");
+        Recompute.check(told);
+        Step rule = told.steps().get(told.steps().size() - 1);
+        assertThat(rule.name()).isEqualTo("hand-brakes.rule");
+        assertThat(rule.inputs())
+                .filteredOn(input -> input.symbol().equals("rule"))
+                .singleElement()
+                .satisfies(input -> assertThat(input.value()).isEqualTo(5));
+        assertThat(told.value()).isEqualTo(5);
+        assertThat(night.today())
+                .filteredOn(phrase -> phrase.kind().equals("today.pin-down-rule"))
+                .singleElement()
+                .satisfies(phrase -> assertThat(phrase.terms().get(2).value()).isEqualTo(4));
+    }
+
     private static List<SourcedFigure> braked(LocomotiveClassDraft draft, double tonf) {
         return draft.figures().stream()
                 .map(figure -> BRAKES.contains(figure.key())

@@ -43,6 +43,7 @@ class BadInputTests {
             unknown engine;                engine-turns;    1X01,D+0,401,             ; 1X01,D+0,9401,             ; engine-turns.csv engine_number train.refused.engine-unknown
             word for a number;             limits;          MAIN,0m 0ch,60m 0ch,60,   ; MAIN,0m 0ch,60m 0ch,sixty, ; limits.csv limit exchange.refused.number
             formula in a cell;             people;          D-01,                     ; D-01,=1+                   ; people.csv name exchange.refused.formula
+            policy that cannot be meant;   policy-figures;  hand-brakes.vehicles-to.10,2,; hand-brakes.vehicles-to.10,2.5,; policy-figures.csv value policy.refused.whole
             missing column;                limits;          tender_first,             ; ''                         ; limits.csv  exchange.refused.column-missing
             """)
     void wrongCell(String name, String file, String good, String bad, String told) {

@@ -56,7 +56,7 @@ class DemonstrationRailwayTests {
 
         railway.run(new DefaultApplicationArguments());
 
-        assertThat(revisions()).isEqualTo(before).isEqualTo(3 + 4 + 7 + 9 + 8);
+        assertThat(revisions()).isEqualTo(before).isEqualTo(3 + 4 + 7 + 10 + 8);
         assertThat(routes.junctions()).hasSize(2);
         assertThat(restrictions.inForce("MAIN", clock.instant(), clock.instant()))
                 .hasSize(2);

@@ -1,8 +1,11 @@
 package org.crosshead.briefing.build;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Predicate;
 import org.crosshead.briefing.Policy;
 import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Term;
@@ -20,6 +23,7 @@ import org.crosshead.kernel.motion.Run;
 import org.crosshead.kernel.track.SpeedLimits;
 import org.crosshead.kernel.units.Units;
 import org.crosshead.route.PathGradient;
+import org.jspecify.annotations.Nullable;
 
 /** Says what the long falls of the path ask of the brake: the speed it holds, hand brakes, heat, and letting it go too often. */
 final class FallSentences {
@@ -51,7 +55,28 @@ final class FallSentences {
         pinned().ifPresent(found::add);
         heat().ifPresent(found::add);
         cycled().ifPresent(found::add);
+        parked().ifPresent(found::add);
         return found;
+    }
+
+    /** What the railway's own table asks for where the train is left without its engine, told for the steepest length of the path. */
+    private Optional<Phrase> parked() {
+        OwnHandBrakes rule = OwnHandBrakes.standing(workings);
+        HoldingForces holding = new HoldingForces(workings);
+        HoldingForces.Hand hand = holding.hand();
+        PathGradient steepest = workings.inputs().path().gradients().stream()
+                .max(Comparator.comparingDouble(gradient -> Math.abs(holding.slope(gradient.toM()))))
+                .orElseThrow();
+        OptionalInt ruled = rule.brakes(holding.slope(steepest.toM()));
+        if (ruled.isEmpty() || hand.count() == 0 || ruled.getAsInt() == 0) {
+            return Optional.empty();
+        }
+        Figure figure = Figure.of(holding.countSteps(steepest.toM(), hand, ruled));
+        return Optional.of(Phrase.of(
+                figure.value() <= hand.count() ? "today.left-standing" : "today.left-standing-short",
+                workings.place(steepest.toM()),
+                workings.book().put("today.left-standing", figure),
+                workings.book().given("today.left-standing-have", hand.count(), "", "formation:hand-brakes")));
     }
 
     /** The fall on which the service brake holds least of the speed allowed. */
@@ -72,46 +97,63 @@ final class FallSentences {
         return Optional.ofNullable(worst).map(this::phrase);
     }
 
-    /** Hand brakes that would hold at walking pace a train which its working brake does not. */
+    /**
+     * Hand brakes that would hold at walking pace a train which its working brake does not, or that the railway's own table asks for
+     * before a fall, whichever is more.
+     */
     private Optional<Phrase> pinned() {
         BrakeForce force = workings.model().heldLong();
         HoldingForces.Hand hand = new HoldingForces(workings).hand();
-        if (hand.count() == 0) {
+        OwnHandBrakes rule = OwnHandBrakes.pinned(workings);
+        PathGradient worst = steepestPinned(gradient -> ruled(rule, gradient) > 0
+                || (hand.count() > 0 && pins(gradient, force, hand.heldLongN(WALKING_MPS)) > 0));
+        if (worst == null) {
             return Optional.empty();
         }
-        double eachN = hand.heldLongN(WALKING_MPS);
-        PathGradient worst = null;
-        for (PathGradient gradient : longFalls()) {
-            boolean steeper = worst == null || gradient.gradient() < worst.gradient();
-            if (pins(gradient, force, eachN) > 0 && steeper) {
-                worst = gradient;
-            }
+        if (hand.count() == 0) {
+            return Optional.of(Phrase.of(
+                    "today.pin-down-ruled",
+                    workings.place(worst.fromM()),
+                    workings.place(worst.toM()),
+                    workings.book().given("today.pins", ruled(rule, worst), "", "policy:pinned-wagons")));
         }
-        return Optional.ofNullable(worst).map(gradient -> {
-            Step step = new Step(
-                    StepKind.FORMULA,
-                    "fall.pins",
-                    "ceil(max(0, driving - brake) / each)",
-                    List.of(
-                            new Input(
-                                    "driving",
-                                    LongFall.drivingN(
-                                            workings.model().brakingBody(), -gradient.gradient(), WALKING_MPS),
-                                    "N",
-                                    "fall:gravity"),
-                            new Input("brake", force.forceN(WALKING_MPS), "N", "fall:brake"),
-                            new Input("each", eachN, "N", "fall:pin")),
-                    pins(gradient, force, eachN),
-                    "",
-                    "BALANCE");
-            boolean enough = step.result() <= hand.count();
-            return Phrase.of(
-                    enough ? "today.pin-down" : "today.pin-down-short",
-                    workings.place(gradient.fromM()),
-                    workings.place(gradient.toM()),
-                    workings.book().put("today.pins", Figure.of(List.of(step))),
-                    workings.book().given("today.hand-brakes", hand.count(), "", "formation:hand-brakes"));
-        });
+        double eachN = hand.heldLongN(WALKING_MPS);
+        Step balance = new Step(
+                StepKind.FORMULA,
+                "fall.pins",
+                "ceil(max(0, driving - brake) / each)",
+                List.of(
+                        new Input(
+                                "driving",
+                                LongFall.drivingN(workings.model().brakingBody(), -worst.gradient(), WALKING_MPS),
+                                "N",
+                                "fall:gravity"),
+                        new Input("brake", force.forceN(WALKING_MPS), "N", "fall:brake"),
+                        new Input("each", eachN, "N", "fall:pin")),
+                pins(worst, force, eachN),
+                "",
+                "BALANCE");
+        List<Step> steps = new ArrayList<>(List.of(balance));
+        rule.brakes(worst.gradient()).ifPresent(brakes -> steps.add(OwnHandBrakes.step(balance, brakes)));
+        Figure figure = Figure.of(steps);
+        String needed = balance.result() > 0 ? "today.pin-down" : "today.pin-down-rule";
+        return Optional.of(Phrase.of(
+                figure.value() <= hand.count() ? needed : "today.pin-down-short",
+                workings.place(worst.fromM()),
+                workings.place(worst.toM()),
+                workings.book().put("today.pins", figure),
+                workings.book().given("today.hand-brakes", hand.count(), "", "formation:hand-brakes")));
+    }
+
+    private @Nullable PathGradient steepestPinned(Predicate<PathGradient> pinned) {
+        return longFalls().stream()
+                .filter(pinned)
+                .min(Comparator.comparingDouble(PathGradient::gradient))
+                .orElse(null);
+    }
+
+    private static int ruled(OwnHandBrakes rule, PathGradient gradient) {
+        return rule.brakes(gradient.gradient()).orElse(0);
     }
 
     private int pins(PathGradient gradient, BrakeForce force, double eachN) {

@@ -1,8 +1,10 @@
 package org.crosshead.briefing.build;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.crosshead.briefing.document.Term;
 import org.crosshead.kernel.braking.CastIronBlocks;
 import org.crosshead.kernel.figure.Figure;
@@ -36,6 +38,11 @@ final class HoldingForces {
                 CastIronBlocks.RAIL_SHARE * engine.massKg() * Units.GRAVITY_MPS2);
     }
 
+    /** Returns the mean slope under the train, rise over run. */
+    double slope(double atM) {
+        return profile.meanGradient(atM, workings.model().body().lengthM());
+    }
+
     boolean engineHolds(double atM) {
         return balance(atM).holds();
     }
@@ -45,14 +52,12 @@ final class HoldingForces {
     }
 
     private Holding.Balance balance(double atM) {
-        double slope = profile.meanGradient(atM, workings.model().body().lengthM());
-        return Holding.balance(workings.model().massKg(atM), slope, blocks.forceN(0), Holding.SAFETY);
+        return Holding.balance(workings.model().massKg(atM), slope(atM), blocks.forceN(0), Holding.SAFETY);
     }
 
     Step neededStep(double atM) {
         double massKg = workings.model().massKg(atM);
-        double slope = Math.abs(Units.sineOfGradient(
-                profile.meanGradient(atM, workings.model().body().lengthM())));
+        double slope = Math.abs(Units.sineOfGradient(slope(atM)));
         return new Step(
                 StepKind.FORMULA,
                 "holding.needed",
@@ -129,6 +134,24 @@ final class HoldingForces {
                 count,
                 counted,
                 blocksStep("holding.hand-each", counted, weakestKg, "formation:tare", "vehicle:hand-brake"));
+    }
+
+    /** Returns the steps to the number of hand brakes that are wanted at a place: the balance of forces, or the railway's rule if more. */
+    List<Step> countSteps(double atM, Hand hand, OptionalInt ruled) {
+        Step each = hand.step();
+        Step count = new Step(
+                StepKind.FORMULA,
+                "holding.hand-count",
+                "ceil(needed / each)",
+                List.of(
+                        new Input("needed", neededN(atM), "N", "holding:needed"),
+                        new Input("each", each.result(), "N", "step:" + each.name())),
+                Math.ceil(neededN(atM) / each.result()),
+                "",
+                "BALANCE");
+        List<Step> steps = new ArrayList<>(List.of(each, count));
+        ruled.ifPresent(brakes -> steps.add(OwnHandBrakes.step(count, brakes)));
+        return steps;
     }
 
     Term force(String key, Step step) {

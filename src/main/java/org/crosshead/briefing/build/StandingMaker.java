@@ -3,15 +3,13 @@ package org.crosshead.briefing.build;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.crosshead.briefing.document.Phrase;
 import org.crosshead.briefing.document.Standing;
 import org.crosshead.briefing.document.StandingRow;
 import org.crosshead.briefing.document.Term;
 import org.crosshead.kernel.figure.Figure;
-import org.crosshead.kernel.figure.Input;
-import org.crosshead.kernel.figure.Step;
-import org.crosshead.kernel.figure.StepKind;
 import org.crosshead.kernel.standing.Restart;
 import org.crosshead.route.FeatureKind;
 import org.crosshead.route.PathFeature;
@@ -24,12 +22,14 @@ final class StandingMaker {
     private final Workings workings;
     private final StandingPlaces places;
     private final HoldingForces holding;
+    private final OwnHandBrakes rule;
 
     StandingMaker(Workings workings) {
         this.workings = workings;
         places =
                 new StandingPlaces(workings.model(), workings.inputs().content().kind());
         holding = new HoldingForces(workings);
+        rule = OwnHandBrakes.standing(workings);
     }
 
     Standing made() {
@@ -85,28 +85,25 @@ final class StandingMaker {
                 holding.force(key + "hold-needed", holding.neededStep(atM)),
                 holding.force(key + "hold-engine", holding.engineStep())));
         hold.add(hand(atM, key));
+        if (rule.endsBefore()) {
+            hold.add(Phrase.of("standing.hold-hand-beyond"));
+        }
         return hold;
     }
 
     private Phrase hand(double atM, String key) {
         HoldingForces.Hand hand = holding.hand();
+        OptionalInt ruled = rule.brakes(holding.slope(atM));
         if (hand.count() == 0) {
-            return Phrase.of("standing.hold-hand-unknown");
+            return ruled.isPresent()
+                    ? Phrase.of(
+                            "standing.hold-hand-ruled",
+                            workings.book().given(key + "hands", ruled.getAsInt(), "", "policy:hand-brakes"))
+                    : Phrase.of("standing.hold-hand-unknown");
         }
-        Step each = hand.step();
-        double neededN = holding.neededN(atM);
-        Step count = new Step(
-                StepKind.FORMULA,
-                "holding.hand-count",
-                "ceil(needed / each)",
-                List.of(
-                        new Input("needed", neededN, "N", "holding:needed"),
-                        new Input("each", each.result(), "N", "step:" + each.name())),
-                Math.ceil(neededN / each.result()),
-                "",
-                "BALANCE");
-        Term wanted = workings.book().put(key + "hands", Figure.of(List.of(each, count)));
-        boolean enough = count.result() <= hand.count();
+        Figure figure = Figure.of(holding.countSteps(atM, hand, ruled));
+        Term wanted = workings.book().put(key + "hands", figure);
+        boolean enough = figure.value() <= hand.count();
         return Phrase.of(
                 enough ? "standing.hold-hand" : "standing.hold-hand-short",
                 wanted,

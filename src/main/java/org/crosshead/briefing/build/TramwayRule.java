@@ -38,7 +38,13 @@ final class TramwayRule {
                             workings.speeds().value(rule.greatestMps(), atM),
                             workings.speeds().unit(atM))));
         }
-        double allowedM = rule.stopsInM(fromMps);
+        double slope = workings.model()
+                .request()
+                .road()
+                .track()
+                .gradients()
+                .meanGradient(atM, Math.max(brakedM, workings.model().body().lengthM()));
+        double allowedM = rule.stopsInM(fromMps, slope);
         return brakedM <= allowedM
                 ? Optional.empty()
                 : Optional.of(Phrase.of(

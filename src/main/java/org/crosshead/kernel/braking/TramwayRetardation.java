@@ -48,8 +48,20 @@ public record TramwayRetardation(List<Double> printedMps2) {
         return low + (at - below) * (printedMps2.get(below + 1) - low);
     }
 
-    /** Returns in which distance a vehicle must stop that has no more than the least retardation, m. */
+    /** Returns in which distance on the level a vehicle must stop that has no more than the least retardation, m. */
     public double stopsInM(double speedMps) {
-        return speedMps * speedMps / (2 * leastMps2(speedMps));
+        return stopsInM(speedMps, 0);
+    }
+
+    /**
+     * Returns in which distance on a slope a vehicle stops whose brake gives no more than the least retardation on the level, m;
+     * infinite where that brake would not stop it. The ordinance prints the level alone; the slope is own reckoning.
+     *
+     * @param slope rise over run, rise positive, from -0.2 to 0.2
+     */
+    public double stopsInM(double speedMps, double slope) {
+        Check.within("slope", slope, -0.2, 0.2);
+        double retardationMps2 = leastMps2(speedMps) + Units.GRAVITY_MPS2 * Units.sineOfGradient(slope);
+        return retardationMps2 <= 0 ? Double.POSITIVE_INFINITY : speedMps * speedMps / (2 * retardationMps2);
     }
 }

@@ -62,6 +62,14 @@ class BrakingReferenceTests {
         assertThat(rule.leastMps2(next)).isGreaterThanOrEqualTo(decelerationMps2);
     }
 
+    /** On a slope the same brake, by own reckoning: 50 km/h, 1.03 m/s2 on the level, 1 in 50 down and up. */
+    @ParameterizedTest
+    @CsvSource({"0, 93.64", "-0.02, 115.66", "0.02, 78.66", "-0.15, Infinity"})
+    void tramwayRuleOnASlope(double slope, double distanceM) {
+        double stopsInM = TramwayRetardation.TABLE_1.stopsInM(Units.mpsFromKmh(50), slope);
+        assertThat(stopsInM).isCloseTo(distanceM, within(0.02));
+    }
+
     @Test
     void tramwayRuleEndsWithItsTable() {
         assertThat(TramwayRetardation.TABLE_1.leastMps2(Units.mpsFromKmh(25))).isCloseTo(0.82, within(1e-9));

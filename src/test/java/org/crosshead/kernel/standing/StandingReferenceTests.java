@@ -3,6 +3,9 @@ package org.crosshead.kernel.standing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 import org.crosshead.kernel.resistance.CurveResistance;
 import org.crosshead.kernel.resistance.RunningResistance;
 import org.crosshead.kernel.resistance.TrainBody;
@@ -23,6 +26,28 @@ class StandingReferenceTests {
         int count =
                 Holding.handBrakes(100 * axleKg, -Units.gradientFromOneIn(oneIn), 0.1 * axleKg * Units.GRAVITY_MPS2, 1);
         assertThat(count).as(source).isCloseTo(axles, within(2));
+    }
+
+    /** The mine railways' table, entered as a railway's own rule, yields its printed axles of a hundred again. */
+    @ParameterizedTest
+    @CsvFileSource(resources = "mine-railway-axles.csv", useHeadersInDisplayName = true)
+    void ownRuleAnswersAsItIsPrinted(double oneIn, String source, int axles) {
+        double slope = Units.gradientFromOneIn(oneIn);
+        HandBrakeTable table = new HandBrakeTable(new TreeMap<>(), new TreeMap<>(Map.of(slope, axles / 100.0)));
+        assertThat(table.brakes(100, -slope)).as(source).hasValue(axles);
+        assertThat(table.brakes(100, slope * 0.99)).hasValue(0);
+    }
+
+    /** [HAND-BRAKE-CHART] a company chart, as read: 1 for 2 cars, 2 to 9, 3 to 19, 4 to 29, one more each ten, 11 from 90. */
+    @ParameterizedTest
+    @CsvSource({"1, 1", "2, 1", "3, 2", "9, 2", "10, 3", "19, 3", "20, 4", "29, 4", "30, 5", "89, 10", "90, 11"})
+    void chartByVehiclesAnswersAsItIsPrinted(int cars, int brakes) {
+        NavigableMap<Integer, Integer> chart = new TreeMap<>(Map.of(2, 1, 9, 2));
+        for (int tens = 1; tens <= 8; tens++) {
+            chart.put(10 * tens + 9, tens + 2);
+        }
+        chart.put(999, 11);
+        assertThat(new HandBrakeTable(chart, new TreeMap<>()).brakes(cars, 0)).hasValue(brakes);
     }
 
     /** [WORKED] (computed): 300 t, 16 kN a brake, factor 1.25. */
