@@ -68,11 +68,19 @@ public class Briefings {
     @Transactional
     @PreAuthorize("hasRole('INSPECTOR')")
     public long prepare(long trainId) {
+        return prepare(trainId, Progress.UNHEARD);
+    }
+
+    /** As {@link #prepare(long)}, telling how far it has come. */
+    @Transactional
+    @PreAuthorize("hasRole('INSPECTOR')")
+    public long prepare(long trainId, Progress progress) {
+        progress.begins(Progress.Part.READS);
         Train train = trains.find(trainId).orElseThrow(() -> new NotFoundException("train", trainId));
         if (train.cancelled()) {
             throw new BriefingRefusedException("train-cancelled");
         }
-        BriefingDocument made = builder.build(train);
+        BriefingDocument made = builder.build(train, progress);
         BriefingDocument document = store.inForce(trainId)
                 .map(issue -> made.compared(new Since(issue.number(), Differences.between(issue.document(), made))))
                 .orElse(made);

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import org.crosshead.briefing.BriefingRefusedException;
 import org.crosshead.briefing.Policy;
+import org.crosshead.briefing.Progress;
+import org.crosshead.briefing.Progress.Part;
 import org.crosshead.briefing.WhatIf;
 import org.crosshead.briefing.WhatIfAnswer;
 import org.crosshead.briefing.document.BrakingRow;
@@ -73,14 +75,15 @@ public class BriefingBuilder {
     }
 
     /** Returns the briefing. */
-    public BriefingDocument build(Train train) {
+    public BriefingDocument build(Train train, Progress progress) {
         TrainInputs inputs = reader.read(train);
         PapersMaker papers = new PapersMaker(inputs);
         Map<String, MeasureUnit> units = units();
         RoadMaker roads = new RoadMaker(inputs, units);
         if (!inputs.missing().isEmpty()) {
-            return document(inputs, papers, roads.make(null, null), null);
+            return document(inputs, papers, roads.make(null, null), null, progress);
         }
+        progress.begins(Part.PLANS);
         TrainModel model = new TrainModel(inputs, maker);
         Places places = places(inputs, units);
         RunRequest request = model.request().marked(places.marksM());
@@ -96,7 +99,7 @@ public class BriefingBuilder {
                 places,
                 new Speeds(places),
                 new FigureBook(model.engines()));
-        return document(inputs, papers, roads.make(model, run.outcome().run()), workings);
+        return document(inputs, papers, roads.make(model, run.outcome().run()), workings, progress);
     }
 
     /**
@@ -127,9 +130,12 @@ public class BriefingBuilder {
         return new Places(inputs.path(), units, inputs.content().dark(), inputs.policyValue(Policy.LANDMARK_REACH));
     }
 
-    private BriefingDocument document(TrainInputs inputs, PapersMaker papers, Road road, @Nullable Workings workings) {
+    private BriefingDocument document(
+            TrainInputs inputs, PapersMaker papers, Road road, @Nullable Workings workings, Progress progress) {
+        progress.begins(Part.DAYS);
         Sureness sureness =
                 workings == null ? null : new SurenessMaker(workings).made().orElse(null);
+        progress.begins(Part.WRITES);
         SummaryMaker summary = workings == null ? null : new SummaryMaker(workings, road, sureness);
         List<BrakingRow> braking = workings == null ? List.of() : new BrakingMaker(workings).rows();
         TimesMaker times = workings == null ? null : new TimesMaker(workings);

@@ -1,6 +1,8 @@
 package org.crosshead.briefing.web;
 
+import jakarta.servlet.http.HttpServletResponse;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -8,11 +10,14 @@ import java.time.format.DateTimeParseException;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import org.crosshead.briefing.BriefingRefusedException;
 import org.crosshead.briefing.BriefingSummary;
 import org.crosshead.briefing.Briefings;
 import org.crosshead.briefing.IssuedBriefing;
+import org.crosshead.briefing.Preparations;
+import org.crosshead.briefing.Progress;
 import org.crosshead.platform.CurrentActor;
 import org.crosshead.platform.NotFoundException;
 import org.crosshead.working.OwnTrains;
@@ -20,6 +25,7 @@ import org.crosshead.working.Train;
 import org.crosshead.working.TrainSummary;
 import org.crosshead.working.Trains;
 import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.MessageSource;
 import org.springframework.security.web.csrf.CsrfToken;
 import org.springframework.stereotype.Controller;
@@ -45,6 +51,8 @@ class BriefingController {
     private final CurrentActor actor;
     private final ZoneId zone;
     private final Clock clock;
+    private final Preparations preparations;
+    private final Duration patience;
 
     BriefingController(
             Briefings briefings,
@@ -54,7 +62,11 @@ class BriefingController {
             MessageSource messages,
             CurrentActor actor,
             ZoneId zone,
-            Clock clock) {
+            Clock clock,
+            Preparations preparations,
+            @Value("${crosshead.briefing.patience}") Duration patience) {
+        this.preparations = preparations;
+        this.patience = patience;
         this.briefings = briefings;
         this.trains = trains;
         this.ownTrains = ownTrains;
@@ -88,14 +100,42 @@ class BriefingController {
 
     @PostMapping
     String prepare(@RequestParam long train, RedirectAttributes flash) {
-        try {
-            long id = briefings.prepare(train);
-            flash.addFlashAttribute("done", "briefing.prepared");
-            return "redirect:/briefings/" + id;
-        } catch (BriefingRefusedException ex) {
-            flash.addFlashAttribute("refused", "briefing.refused." + ex.code());
+        preparations.begin(train);
+        return preparations
+                .await(train, patience)
+                .flatMap(standing -> prepared(train, standing, flash))
+                .orElse("redirect:/briefings/preparing/" + train);
+    }
+
+    /** How far a train's briefing has come; asks again by itself until it is there. */
+    @GetMapping("/preparing/{train}")
+    String preparing(@PathVariable long train, Model model, RedirectAttributes flash, HttpServletResponse response) {
+        Train shown = trains.find(train).orElseThrow(() -> new NotFoundException("train", train));
+        Optional<Preparations.Standing> standing = preparations.await(train, Duration.ZERO);
+        if (standing.isEmpty()) {
             return "redirect:/briefings?train=" + train;
         }
+        Optional<String> ended = prepared(train, standing.get(), flash);
+        if (ended.isPresent()) {
+            return ended.get();
+        }
+        response.setHeader("Refresh", "1");
+        model.addAttribute("train", shown);
+        model.addAttribute("parts", Progress.Part.values());
+        model.addAttribute("now", standing.get().part());
+        return "briefing/preparing";
+    }
+
+    private static Optional<String> prepared(long train, Preparations.Standing standing, RedirectAttributes flash) {
+        if (standing.briefingId() != null) {
+            flash.addFlashAttribute("done", "briefing.prepared");
+            return Optional.of("redirect:/briefings/" + standing.briefingId());
+        }
+        if (standing.refused() != null) {
+            flash.addFlashAttribute("refused", "briefing.refused." + standing.refused());
+            return Optional.of("redirect:/briefings?train=" + train);
+        }
+        return Optional.empty();
     }
 
     @PostMapping("/{id}/issue")

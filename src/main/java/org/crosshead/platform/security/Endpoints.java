@@ -96,6 +96,7 @@ public final class Endpoints {
             rules.add(EndpointRule.posts(GET, form, "INSPECTOR"));
         }
         rules.add(EndpointRule.posts(GET, "/briefings/*/by-hand", "INSPECTOR"));
+        rules.add(EndpointRule.posts(GET, "/briefings/preparing/*", "INSPECTOR"));
         rules.add(EndpointRule.posts(GET, "/people/new", "MANAGER"));
         for (String pattern : List.of(
                 "/",
