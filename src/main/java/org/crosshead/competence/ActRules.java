@@ -16,13 +16,39 @@ final class ActRules {
     private static final Set<Kind> OWN = Set.of(Kind.DECLARED, Kind.HANDED_BACK);
     private static final Set<Kind> ASSESSMENTS =
             Set.of(Kind.QUESTIONS_PASSED, Kind.QUESTIONS_FAILED, Kind.PRACTICE_PASSED, Kind.PRACTICE_FAILED);
-    private static final Set<Kind> BY_MANAGER =
-            Set.of(Kind.AUTHORISED, Kind.SUSPENDED, Kind.REINSTATED, Kind.WITHDRAWN, Kind.TAKEN_OVER);
+    private static final Set<Kind> BY_MANAGER = Set.of(
+            Kind.AUTHORISED,
+            Kind.DAY_ONLY,
+            Kind.CHIMNEY_FIRST_ONLY,
+            Kind.WITH_TEACHER_ONLY,
+            Kind.LIMITS_LIFTED,
+            Kind.LICENSED,
+            Kind.FIT,
+            Kind.FIT_RESTRICTED,
+            Kind.UNFIT,
+            Kind.SUSPENDED,
+            Kind.REINSTATED,
+            Kind.WITHDRAWN,
+            Kind.TAKEN_OVER);
     /** Turns worked are entered by confirming a train. */
     private static final Set<Kind> BY_OFFICE = Set.of(Kind.LEARNED, Kind.RODE);
 
     private static final Set<Kind> WITH_REASON = Set.of(
-            Kind.SUSPENDED, Kind.WITHDRAWN, Kind.TAKEN_OVER, Kind.STRUCK, Kind.QUESTIONS_FAILED, Kind.PRACTICE_FAILED);
+            Kind.SUSPENDED,
+            Kind.WITHDRAWN,
+            Kind.TAKEN_OVER,
+            Kind.STRUCK,
+            Kind.QUESTIONS_FAILED,
+            Kind.PRACTICE_FAILED,
+            Kind.DAY_ONLY,
+            Kind.CHIMNEY_FIRST_ONLY,
+            Kind.WITH_TEACHER_ONLY,
+            Kind.FIT_RESTRICTED);
+    private static final Set<Kind> OF_PERSON_ALONE = Set.of(Kind.LICENSED, Kind.FIT, Kind.FIT_RESTRICTED, Kind.UNFIT);
+    private static final Set<Kind> OF_PERSON_TOO =
+            Set.of(Kind.SUSPENDED, Kind.REINSTATED, Kind.WITHDRAWN, Kind.HANDED_BACK, Kind.STRUCK);
+    private static final Set<Kind> LIMITS =
+            Set.of(Kind.DAY_ONLY, Kind.CHIMNEY_FIRST_ONLY, Kind.WITH_TEACHER_ONLY, Kind.LIMITS_LIFTED);
     private static final int REASON_LEAST = 5;
 
     private ActRules() {}
@@ -52,6 +78,7 @@ final class ActRules {
      * @param holding of the person now
      * @param events of the person and subject that count
      * @param policy in force
+     * @param born of the person, for the rule by age; null where it is not said
      */
     record Known(
             LocalDate today,
@@ -60,7 +87,8 @@ final class ActRules {
             boolean firstTeacher,
             Holding holding,
             List<CompetenceEvent> events,
-            KnowledgePolicy policy) {}
+            KnowledgePolicy policy,
+            @Nullable LocalDate born) {}
 
     /** Returns what somebody with these posts may enter about themselves, or about another; a correction aside. */
     static List<Kind> offered(boolean own, Set<String> posts) {
@@ -91,6 +119,10 @@ final class ActRules {
         if (!actor.service() && OWN.contains(act.kind()) != own) {
             return Optional.of(own ? "own-record" : "only-they-themselves");
         }
+        Optional<String> unfitting = subject(act).or(() -> lastDay(act, known));
+        if (unfitting.isPresent()) {
+            return unfitting;
+        }
         if (WITH_REASON.contains(act.kind()) && act.note().strip().length() < REASON_LEAST) {
             return Optional.of("reason-missing");
         }
@@ -115,6 +147,31 @@ final class ActRules {
             case HANDED_BACK -> Optional.empty();
             default -> byOffice(actor);
         };
+    }
+
+    /** A licence or a medical outcome is of the person alone, everything else of a road or a class. */
+    private static Optional<String> subject(CompetenceEvent act) {
+        boolean alone = act.subject().kind() == Subject.Kind.PERSON;
+        boolean medical = act.kind() != Kind.LICENSED && OF_PERSON_ALONE.contains(act.kind());
+        boolean fits = OF_PERSON_ALONE.contains(act.kind())
+                ? act.subject().equals(medical ? Subject.MEDICAL : Subject.LICENCE)
+                : !alone || OF_PERSON_TOO.contains(act.kind());
+        return fits ? Optional.empty() : Optional.of("other-subject");
+    }
+
+    private static Optional<String> lastDay(CompetenceEvent act, Known known) {
+        boolean asked = OF_PERSON_ALONE.contains(act.kind()) && act.kind() != Kind.UNFIT;
+        LocalDate until = act.until();
+        if (!asked) {
+            return until == null ? Optional.empty() : Optional.of("no-last-day");
+        }
+        if (until == null || !until.isAfter(act.day())) {
+            return Optional.of("last-day");
+        }
+        LocalDate most = act.kind() == Kind.LICENSED
+                ? act.day().plusYears(PersonalRules.LICENCE_YEARS)
+                : PersonalRules.medicalLast(act.day(), known.born());
+        return until.isAfter(most) ? Optional.of("last-day-too-late") : Optional.empty();
     }
 
     private static Optional<String> assessment(Actor actor, Known known) {
@@ -157,6 +214,9 @@ final class ActRules {
     private static Optional<String> byManager(CompetenceEvent act, Actor actor, Known known) {
         if (!actor.is("MANAGER")) {
             return Optional.of("manager-only");
+        }
+        if (LIMITS.contains(act.kind())) {
+            return known.holding().counts() ? Optional.empty() : Optional.of("not-held");
         }
         if (act.kind() != Kind.AUTHORISED) {
             return Optional.empty();

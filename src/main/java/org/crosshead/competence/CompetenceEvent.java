@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param day on which it was, by the railway's calendar; for a turn over midnight the day of its end
  * @param otherId the teacher, assessor, verifier or manager; null where nobody else took part
  * @param struckId the event that a correction strikes; null for all others
+ * @param until last good day of a licence or of a medical outcome; null for all others
  * @param note of a paper taken over, of a reason, or blank
  */
 public record CompetenceEvent(
@@ -23,7 +24,22 @@ public record CompetenceEvent(
         Instant enteredAt,
         @Nullable Long otherId,
         @Nullable Long struckId,
+        @Nullable LocalDate until,
         String note) {
+
+    /** Of everything that has no last day of its own. */
+    public CompetenceEvent(
+            long id,
+            long personId,
+            Kind kind,
+            Subject subject,
+            LocalDate day,
+            Instant enteredAt,
+            @Nullable Long otherId,
+            @Nullable Long struckId,
+            String note) {
+        this(id, personId, kind, subject, day, enteredAt, otherId, struckId, null, note);
+    }
 
     /** What it was. */
     public enum Kind {
@@ -54,6 +70,20 @@ public record CompetenceEvent(
         WITHDRAWN,
         /** Handed back by the person: always possible, never held against them. */
         HANDED_BACK,
+        /** Held from now on by daylight only. */
+        DAY_ONLY,
+        /** Held from now on running chimney first only. */
+        CHIMNEY_FIRST_ONLY,
+        /** Held from now on only with a teacher in charge. */
+        WITH_TEACHER_ONLY,
+        /** What limited it is over. */
+        LIMITS_LIFTED,
+        /** A licence to drive, good until its last day. */
+        LICENSED,
+        FIT,
+        /** Fit with a restriction, which the note names as a code or in words, never as a measurement. */
+        FIT_RESTRICTED,
+        UNFIT,
         /** An event was entered wrongly and does not count. */
         STRUCK
     }

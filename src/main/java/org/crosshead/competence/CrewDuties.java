@@ -1,9 +1,15 @@
 package org.crosshead.competence;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.ToLongFunction;
+import java.util.stream.Stream;
+import org.crosshead.competence.PermitRules.Circumstance;
+import org.crosshead.competence.PermitRules.Duty;
 import org.crosshead.crew.Post;
 import org.crosshead.route.Direction;
 import org.crosshead.routeknowledge.RouteSection;
@@ -23,18 +29,22 @@ final class CrewDuties {
     private final Engines engines;
     private final ToLongFunction<String> personId;
     private final Function<Post, List<Long>> others;
+    private final Set<Subject> personal;
 
     /**
      * @param sections all that are laid down
      * @param personId finds a person by their staff number
      * @param others who holds a post and is not of this crew
+     * @param personal what a driver must have besides road and engine
      */
     CrewDuties(
             TrainDraft train,
             List<RouteSection> sections,
             Engines engines,
             ToLongFunction<String> personId,
-            Function<Post, List<Long>> others) {
+            Function<Post, List<Long>> others,
+            Set<Subject> personal) {
+        this.personal = Set.copyOf(personal);
         this.others = others;
         this.train = train;
         this.sections = sections;
@@ -45,19 +55,40 @@ final class CrewDuties {
     List<PermitRules.Needs> needs() {
         List<PermitRules.Needs> needs = new ArrayList<>();
         for (CrewSlot slot : train.crew()) {
-            List<Subject> subjects = new ArrayList<>();
+            List<Duty> duties = new ArrayList<>();
             if (slot.role() == Post.DRIVER) {
-                sections(slot).forEach(section -> subjects.add(new Subject(Subject.Kind.SECTION, section.code())));
+                personal.stream().sorted().forEach(subject -> duties.add(new Duty(subject, Set.of())));
+                sections(slot)
+                        .forEach(section -> duties.add(new Duty(
+                                new Subject(Subject.Kind.SECTION, section.code()),
+                                circumstances(stretches(slot.fromPlace(), slot.toPlace()).stream()
+                                        .filter(stretch -> stretch.isOver(section))))));
             }
             if (slot.role() == Post.DRIVER || slot.role() == Post.FIREMAN) {
-                engines.current(slot.engineNumber())
-                        .ifPresent(engine -> subjects.add(
-                                new Subject(Subject.Kind.CLASS, engine.content().classCode())));
+                classOf(slot)
+                        .ifPresent(subject -> duties.add(new Duty(
+                                subject, circumstances(stretches(slot.fromPlace(), slot.toPlace()).stream()))));
                 needs.add(new PermitRules.Needs(
-                        personId.applyAsLong(slot.staffNumber()), subjects, others.apply(slot.role())));
+                        personId.applyAsLong(slot.staffNumber()), duties, others.apply(slot.role())));
             }
         }
         return needs;
+    }
+
+    private Set<Circumstance> circumstances(Stream<Stretch> stretches) {
+        Set<Circumstance> circumstances = EnumSet.noneOf(Circumstance.class);
+        if (train.dark()) {
+            circumstances.add(Circumstance.DARK);
+        }
+        if (stretches.anyMatch(Stretch::tenderFirst)) {
+            circumstances.add(Circumstance.TENDER_FIRST);
+        }
+        return circumstances;
+    }
+
+    private Optional<Subject> classOf(CrewSlot slot) {
+        return engines.current(slot.engineNumber())
+                .map(engine -> new Subject(Subject.Kind.CLASS, engine.content().classCode()));
     }
 
     /** Returns who else goes along, and over which sections: drivers, inspectors and assessors of the crew. */
@@ -66,8 +97,20 @@ final class CrewDuties {
                 .filter(slot -> slot.role() != Post.FIREMAN)
                 .map(slot -> new PermitRules.Companion(
                         personId.applyAsLong(slot.staffNumber()),
-                        whole(slot).stream().map(RouteSection::code).toList()))
+                        whole(slot).stream().map(RouteSection::code).toList(),
+                        teaches(slot)))
                 .toList();
+    }
+
+    /** The sections whose named teacher goes along over all of them; an inspector in charge teaches the class of their engine. */
+    private List<Subject> teaches(CrewSlot slot) {
+        Long id = personId.applyAsLong(slot.staffNumber());
+        Stream<Subject> roads = whole(slot).stream()
+                .filter(section -> id.equals(section.teacherId()))
+                .map(section -> new Subject(Subject.Kind.SECTION, section.code()));
+        boolean whole = slot.fromPlace() == null && slot.toPlace() == null;
+        Stream<Subject> classes = whole && slot.role() == Post.INSPECTOR ? classOf(slot).stream() : Stream.empty();
+        return Stream.concat(roads, classes).toList();
     }
 
     /** Returns the stretches of the path that no section covers. */
@@ -114,7 +157,14 @@ final class CrewDuties {
                 sections, stretch.routeCode(), stretch.direction(), stretch.fromMeasure(), stretch.toMeasure());
     }
 
-    private record Stretch(String routeCode, Direction direction, double fromMeasure, double toMeasure) {
+    private record Stretch(
+            String routeCode, Direction direction, double fromMeasure, double toMeasure, boolean tenderFirst) {
+
+        boolean isOver(RouteSection section) {
+            return routeCode.equals(section.routeCode())
+                    && direction == section.direction()
+                    && section.covers(low(), high()) > 0;
+        }
 
         double low() {
             return Math.min(fromMeasure, toMeasure);
@@ -137,7 +187,7 @@ final class CrewDuties {
             double begins = from != null && number == from.legNumber() ? from.atMeasure() : leg.fromMeasure();
             double ends = to != null && number == to.legNumber() ? to.atMeasure() : leg.toMeasure();
             if (within && Math.abs(ends - begins) > CLOSE) {
-                stretches.add(new Stretch(leg.routeCode(), leg.direction(), begins, ends));
+                stretches.add(new Stretch(leg.routeCode(), leg.direction(), begins, ends, leg.tenderFirst()));
             }
         }
         return stretches;

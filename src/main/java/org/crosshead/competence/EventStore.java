@@ -3,6 +3,7 @@ package org.crosshead.competence;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -37,14 +38,15 @@ class EventStore {
         GeneratedKeyHolder key = new GeneratedKeyHolder();
         jdbc.sql("""
                         insert into competence_event (person_id, event_kind, subject_kind, subject_code, event_day, entered_at,
-                            entered_by, other_id, struck_id, note)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
+                            entered_by, other_id, struck_id, until_day, note)
+                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
                         """)
                 .params(event.personId(), event.kind().name())
                 .params(event.subject().kind().name(), event.subject().code())
                 .params(event.day(), event.enteredAt().atOffset(ZoneOffset.UTC), by)
                 .param(event.otherId())
                 .param(event.struckId())
+                .param(event.until())
                 .param(event.note())
                 .update(key, "id");
         return Objects.requireNonNull(key.getKey()).longValue();
@@ -79,6 +81,7 @@ class EventStore {
                 enteredAt,
                 number(rs, "other_id"),
                 number(rs, "struck_id"),
+                rs.getObject("until_day", LocalDate.class),
                 rs.getString("note"));
     }
 

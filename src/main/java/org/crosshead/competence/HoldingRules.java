@@ -4,10 +4,12 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.crosshead.competence.CompetenceEvent.Kind;
+import org.crosshead.competence.Holding.Limit;
 import org.crosshead.competence.Holding.State;
 import org.jspecify.annotations.Nullable;
 
@@ -39,6 +41,9 @@ public final class HoldingRules {
      * @param knownAt as it was known then; later entries are left out
      */
     public static Holding on(List<CompetenceEvent> events, Terms terms, LocalDate day, Instant knownAt) {
+        if (terms.subject().kind() == Subject.Kind.PERSON) {
+            return PersonalRules.on(counted(events, day, knownAt), terms, day);
+        }
         Fold fold = new Fold(terms);
         counted(events, day, knownAt).forEach(fold::take);
         return fold.on(day);
@@ -69,6 +74,7 @@ public final class HoldingRules {
         private final Terms terms;
         private final List<Long> because = new ArrayList<>();
         private State state = State.NOT_HELD;
+        private final Set<Limit> limits = EnumSet.noneOf(Limit.class);
         private boolean suspended;
         private boolean questions;
         private boolean practice;
@@ -88,6 +94,9 @@ public final class HoldingRules {
             }
             switch (event.kind()) {
                 case VERIFIED -> {}
+                case LICENSED, FIT, FIT_RESTRICTED, UNFIT -> {
+                    return;
+                }
                 case WORKED, WORKED_CONDUCTED, RODE, CONDUCTED, STRUCK -> {
                     if (!counts || state != State.HELD) {
                         return;
@@ -123,6 +132,10 @@ public final class HoldingRules {
                 case REINSTATED -> suspended = false;
                 case WITHDRAWN -> end(State.WITHDRAWN);
                 case HANDED_BACK -> end(State.HANDED_BACK);
+                case DAY_ONLY -> limits.add(Limit.DAY_ONLY);
+                case CHIMNEY_FIRST_ONLY -> limits.add(Limit.CHIMNEY_FIRST_ONLY);
+                case WITH_TEACHER_ONLY -> limits.add(Limit.WITH_TEACHER_ONLY);
+                case LIMITS_LIFTED -> limits.clear();
             }
             because.add(event.id());
         }
@@ -147,6 +160,7 @@ public final class HoldingRules {
 
         private void hold(LocalDate day) {
             state = State.HELD;
+            limits.clear();
             since = day;
             questions = false;
             practice = false;
@@ -154,6 +168,7 @@ public final class HoldingRules {
 
         private void end(State ended) {
             state = ended;
+            limits.clear();
             since = null;
             questions = false;
             practice = false;
@@ -196,7 +211,7 @@ public final class HoldingRules {
             if (closed != null && !day.isBefore(closed)) {
                 shown = State.CLOSED;
             }
-            return new Holding(terms.subject(), shown, last, worked, assessed, because);
+            return new Holding(terms.subject(), shown, last, worked, assessed, limits, because);
         }
     }
 }

@@ -21,6 +21,7 @@ import org.crosshead.platform.NotFoundException;
 import org.crosshead.routeknowledge.RouteSection;
 import org.crosshead.routeknowledge.RouteSections;
 import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -38,6 +39,7 @@ public class Knowledge {
     private final CurrentActor actor;
     private final Clock clock;
     private final ZoneId zone;
+    private final ApplicationEventPublisher events;
 
     Knowledge(
             EventStore store,
@@ -47,7 +49,9 @@ public class Knowledge {
             Journal journal,
             CurrentActor actor,
             Clock clock,
-            ZoneId zone) {
+            ZoneId zone,
+            ApplicationEventPublisher events) {
+        this.events = events;
         this.store = store;
         this.policies = policies;
         this.sections = sections;
@@ -63,6 +67,8 @@ public class Knowledge {
      *
      * @param otherId teacher, or the assessor of a paper record; null to name whoever enters it
      * @param struckId the event that a correction strikes
+     * @param until last good day of a licence or medical outcome; null for all others
+     * @param born for the rule by age of a medical outcome, and kept nowhere; null where it is not said
      */
     public record Entry(
             long personId,
@@ -71,7 +77,22 @@ public class Knowledge {
             LocalDate day,
             @Nullable Long otherId,
             @Nullable Long struckId,
-            String note) {}
+            @Nullable LocalDate until,
+            @Nullable LocalDate born,
+            String note) {
+
+        /** Of everything that has no last day of its own. */
+        public Entry(
+                long personId,
+                Kind kind,
+                Subject subject,
+                LocalDate day,
+                @Nullable Long otherId,
+                @Nullable Long struckId,
+                String note) {
+            this(personId, kind, subject, day, otherId, struckId, null, null, note);
+        }
+    }
 
     /**
      * Enters something.
@@ -95,10 +116,12 @@ public class Knowledge {
                 clock.instant(),
                 entry.otherId() == null ? acting.personId() : entry.otherId(),
                 entry.struckId(),
+                entry.until(),
                 entry.note().strip());
-        ActRules.refusal(event, actingOn(event, acting), known(event)).ifPresent(code -> {
-            throw new ActRefusedException(code);
-        });
+        ActRules.refusal(event, actingOn(event, acting), known(event, entry.born()))
+                .ifPresent(code -> {
+                    throw new ActRefusedException(code);
+                });
         long id = store.insert(event, acting.name());
         journal.write(
                 "competence."
@@ -106,6 +129,7 @@ public class Knowledge {
                 "person",
                 event.personId(),
                 event.subject().code());
+        events.publishEvent(new KnowledgeChanged(event.personId()));
         return id;
     }
 
@@ -137,11 +161,11 @@ public class Knowledge {
         return new ActRules.Actor(acting.accountId() == null, personId, acting.posts(), counts);
     }
 
-    private ActRules.Known known(CompetenceEvent event) {
+    private ActRules.Known known(CompetenceEvent event, @Nullable LocalDate born) {
         Person person = people.find(event.personId())
                 .orElseThrow(() -> new NotFoundException("person", String.valueOf(event.personId())));
         boolean left = Stream.of(Post.values()).noneMatch(post -> person.holds(post, event.day()));
-        boolean open = event.subject().kind() == Subject.Kind.CLASS
+        boolean open = event.subject().kind() != Subject.Kind.SECTION
                 || sections.find(event.subject().code())
                         .map(section -> section.isOpen(event.day()))
                         .orElse(false);
@@ -155,7 +179,8 @@ public class Knowledge {
                 first,
                 holding(event.personId(), event.subject(), event.day(), clock.instant()),
                 unstruck(store.of(event.personId()), event.subject()),
-                policies.on(today));
+                policies.on(today),
+                born);
     }
 
     private static List<CompetenceEvent> unstruck(List<CompetenceEvent> events, Subject subject) {
@@ -231,7 +256,7 @@ public class Knowledge {
 
     /** A section that is no longer laid down counts as closed. */
     private static HoldingRules.Terms terms(Subject subject, KnowledgePolicy policy, @Nullable RouteSection section) {
-        if (subject.kind() == Subject.Kind.CLASS) {
+        if (subject.kind() != Subject.Kind.SECTION) {
             return new HoldingRules.Terms(subject, policy.classLapseMonths(), null, policy);
         }
         return section == null

@@ -17,6 +17,8 @@ import org.crosshead.routeknowledge.Band;
  * @param warnDays from so many days before it lapses it is called due
  * @param keepsAlive kinds of events that count as worked; {@link Kind#WORKED} always does
  * @param verifies whether somebody who alone taught a person may assess them where a second one verifies it
+ * @param needs what everybody who drives must have besides road and engine
+ * @param hours of a turn and between turns
  * @param regime whose law sets the floor
  */
 public record KnowledgePolicy(
@@ -28,9 +30,65 @@ public record KnowledgePolicy(
         int warnDays,
         Set<Kind> keepsAlive,
         boolean verifies,
+        Set<Subject> needs,
+        Hours hours,
         Regime regime,
         String owner,
         String approver) {
+
+    /**
+     * Hours of a turn and between turns. The usual figures are customary limits, from memory.
+     *
+     * @param turnMost from booking on to booking off
+     * @param restLeast between two turns
+     * @param breakMost a longer pause ends a turn
+     * @param weekMost within seven days
+     * @param turnsMost within fourteen days
+     */
+    public record Hours(double turnMost, double restLeast, double breakMost, double weekMost, int turnsMost) {
+
+        public static final Hours CUSTOMARY = new Hours(12, 12, 4, 72, 13);
+
+        private boolean make() {
+            return turnMost > 0
+                    && turnMost <= DAY_HOURS
+                    && restLeast > breakMost
+                    && restLeast <= DAY_HOURS
+                    && breakMost >= 0
+                    && weekMost >= turnMost
+                    && turnsMost >= 1
+                    && turnsMost <= FORTNIGHT;
+        }
+    }
+
+    /** Without licence and medical outcome, with customary hours. */
+    public KnowledgePolicy(
+            int version,
+            LocalDate validFrom,
+            Map<Band, Integer> lapseMonths,
+            int classLapseMonths,
+            int assessmentMonths,
+            int warnDays,
+            Set<Kind> keepsAlive,
+            boolean verifies,
+            Regime regime,
+            String owner,
+            String approver) {
+        this(
+                version,
+                validFrom,
+                lapseMonths,
+                classLapseMonths,
+                assessmentMonths,
+                warnDays,
+                keepsAlive,
+                verifies,
+                Set.of(),
+                Hours.CUSTOMARY,
+                regime,
+                owner,
+                approver);
+    }
 
     /** Whose law holds. The figures are floors: a policy may be stricter, never laxer. */
     public enum Regime {
@@ -48,12 +106,15 @@ public record KnowledgePolicy(
         }
     }
 
+    private static final double DAY_HOURS = 24;
+    private static final int FORTNIGHT = 14;
     private static final Set<Kind> MAY_COUNT =
             EnumSet.of(Kind.WORKED, Kind.WORKED_CONDUCTED, Kind.RODE, Kind.CONDUCTED, Kind.LEARNED);
 
     public KnowledgePolicy {
         lapseMonths = Map.copyOf(lapseMonths);
         keepsAlive = Set.copyOf(keepsAlive);
+        needs = Set.copyOf(needs);
     }
 
     /** Returns why this policy cannot be put in force, as a message code; empty where it can. */
@@ -76,10 +137,34 @@ public record KnowledgePolicy(
         if (!MAY_COUNT.containsAll(keepsAlive)) {
             return Optional.of("cannot-count");
         }
+        if (!hours.make()) {
+            return Optional.of("hours");
+        }
+        if (regime == Regime.MAIN_LINE && !needs.containsAll(Set.of(Subject.LICENCE, Subject.MEDICAL))) {
+            return Optional.of("licence-by-law");
+        }
         if (owner.isBlank() || approver.isBlank()) {
             return Optional.of("not-approved");
         }
         return owner.equals(approver) ? Optional.of("approved-by-owner") : Optional.empty();
+    }
+
+    /** Returns the same as a version of this number, by these people. */
+    KnowledgePolicy numbered(int number, String by, String approvedBy) {
+        return new KnowledgePolicy(
+                number,
+                validFrom,
+                lapseMonths,
+                classLapseMonths,
+                assessmentMonths,
+                warnDays,
+                keepsAlive,
+                verifies,
+                needs,
+                hours,
+                regime,
+                by,
+                approvedBy);
     }
 
     /** Says whether an event keeps knowledge alive. */
@@ -87,7 +172,8 @@ public record KnowledgePolicy(
         return kind == Kind.WORKED || keepsAlive.contains(kind);
     }
 
-    int lapseMonths(Band band) {
+    /** Returns the months after which a section of this band lapses; 0 where none are laid down. */
+    public int lapseMonths(Band band) {
         return lapseMonths.getOrDefault(band, 0);
     }
 }

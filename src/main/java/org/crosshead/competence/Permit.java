@@ -12,14 +12,23 @@ import java.util.List;
  * @param policyVersion by which it was decided
  * @param lines one for each person and subject, in running order
  * @param instead who could take the place of somebody who may not, those first who lack least
+ * @param bars what stands in the way besides road and engine
  * @param gaps stretches of its path of which no section is laid down, so that nothing can be said
  */
 public record Permit(
-        Answer answer, LocalDate day, int policyVersion, List<Line> lines, List<Candidate> instead, List<Gap> gaps) {
+        Answer answer,
+        LocalDate day,
+        int policyVersion,
+        List<Line> lines,
+        List<Candidate> instead,
+        List<Gap> gaps,
+        List<Bar> bars) {
 
     /** What comes of the records, the worst last. */
     public enum Answer {
         ALLOWED,
+        /** Only under the teacher who is named and goes along in charge. */
+        INSTRUCTED,
         /** Only while a conductor driver who knows it goes along. */
         CONDUCTED,
         /** Nobody holds it at all: it is for the manager of operations to say how it may begin again. */
@@ -31,6 +40,20 @@ public record Permit(
         lines = List.copyOf(lines);
         instead = List.copyOf(instead);
         gaps = List.copyOf(gaps);
+        bars = List.copyOf(bars);
+    }
+
+    /**
+     * What stands in the way of one person, whatever they know.
+     *
+     * @param code of the message that says what
+     * @param figures that the message names
+     */
+    public record Bar(long personId, String code, List<Double> figures) {
+
+        public Bar {
+            figures = List.copyOf(figures);
+        }
     }
 
     /**
@@ -57,9 +80,10 @@ public record Permit(
      * One question.
      *
      * @param holding of the person, with its evidence
+     * @param why of the message that says why it does not simply count; {@code held} or {@code state} where the holding says it
      * @param conductors who could go along: of this train's crew where the answer is that they do, otherwise of everybody
      */
-    public record Line(long personId, Holding holding, Answer answer, List<Long> conductors) {
+    public record Line(long personId, Holding holding, Answer answer, String why, List<Long> conductors) {
 
         public Line {
             conductors = List.copyOf(conductors);

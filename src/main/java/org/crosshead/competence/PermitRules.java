@@ -5,8 +5,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
+import org.crosshead.competence.Holding.Limit;
+import org.crosshead.competence.Holding.State;
 import org.crosshead.competence.Permit.Answer;
+import org.crosshead.competence.Permit.Bar;
 import org.crosshead.competence.Permit.Candidate;
 import org.crosshead.competence.Permit.Line;
 
@@ -15,72 +20,169 @@ final class PermitRules {
 
     private static final int LACKS_MOST = 2;
     private static final int CANDIDATES = 5;
+    private static final Set<State> NEVER_HELPED = Set.of(State.SUSPENDED, State.WITHDRAWN, State.UNFIT);
 
     private PermitRules() {}
 
-    /**
-     * A person of the crew and what they must hold.
-     *
-     * @param subjects in running order
-     * @param others who holds the same post and is not of this crew
-     */
-    record Needs(long personId, List<Subject> subjects, List<Long> others) {
+    /** In what a subject is worked by this train. */
+    enum Circumstance {
+        DARK,
+        TENDER_FIRST
+    }
 
-        /** Where nobody else could be asked. */
-        Needs(long personId, List<Subject> subjects) {
-            this(personId, subjects, List.of());
+    /**
+     * Something that must be held.
+     *
+     * @param circumstances of this train in which it is worked
+     */
+    record Duty(Subject subject, Set<Circumstance> circumstances) {
+
+        Duty {
+            circumstances = Set.copyOf(circumstances);
         }
     }
 
     /**
-     * Somebody of the crew who could conduct.
+     * A person of the crew and what they must hold.
      *
-     * @param sections codes of the sections over which they go along
+     * @param duties in running order
+     * @param others who holds the same post and is not of this crew
      */
-    record Companion(long personId, List<String> sections) {}
+    record Needs(long personId, List<Duty> duties, List<Long> others) {
+
+        Needs {
+            duties = List.copyOf(duties);
+            others = List.copyOf(others);
+        }
+    }
 
     /**
-     * Returns the answer.
+     * Somebody of the crew who could go along with another.
+     *
+     * @param conducts codes of the sections over which they go along
+     * @param teaches what they teach on this train, in charge
+     */
+    record Companion(long personId, List<String> conducts, List<Subject> teaches) {
+
+        Companion {
+            conducts = List.copyOf(conducts);
+            teaches = List.copyOf(teaches);
+        }
+    }
+
+    /** Of somebody who says that they do not sign it. */
+    record Declined(long personId, Subject subject) {}
+
+    /**
+     * What is held of one subject on that day.
+     *
+     * @param ofCrew by person, of everybody on the train who has to do with it
+     * @param holders ids of all who hold it
+     */
+    record Held(Subject subject, Map<Long, Holding> ofCrew, List<Long> holders) {
+
+        Held {
+            ofCrew = Map.copyOf(ofCrew);
+            holders = List.copyOf(holders);
+        }
+    }
+
+    /**
+     * All that a decision rests on.
      *
      * @param day on which the turn ends
-     * @param holdings what everybody holds on that day: by subject, then by person
+     * @param bars found besides road and engine
      */
-    static Permit decide(
+    record Asked(
             LocalDate day,
             int policyVersion,
             List<Needs> crew,
             List<Companion> companions,
             List<Permit.Gap> gaps,
-            Map<Subject, Map<Long, Holding>> holdings) {
-        List<Line> lines = new ArrayList<>();
-        for (Needs needs : crew) {
-            for (Subject subject : needs.subjects()) {
-                lines.add(line(needs.personId(), subject, companions, holdings.getOrDefault(subject, Map.of())));
-            }
+            List<Declined> declined,
+            List<Bar> bars,
+            List<Held> held) {
+
+        Asked {
+            crew = List.copyOf(crew);
+            companions = List.copyOf(companions);
+            gaps = List.copyOf(gaps);
+            declined = List.copyOf(declined);
+            bars = List.copyOf(bars);
+            held = List.copyOf(held);
         }
-        Answer worst = Stream.concat(
-                        lines.stream().map(Line::answer), gaps.stream().map(gap -> Answer.REFERRED))
+
+        private Optional<Held> of(Subject subject) {
+            return held.stream().filter(one -> one.subject().equals(subject)).findFirst();
+        }
+
+        private Holding holding(long personId, Subject subject) {
+            Holding none = Holding.none(subject);
+            return of(subject)
+                    .map(one -> one.ofCrew().getOrDefault(personId, none))
+                    .orElse(none);
+        }
+
+        private List<Long> holders(Subject subject) {
+            return of(subject).map(Held::holders).orElse(List.of());
+        }
+
+        /** Returns the same as it is kept: without those who could be asked instead. */
+        Asked kept() {
+            return new Asked(
+                    day,
+                    policyVersion,
+                    crew.stream()
+                            .map(needs -> new Needs(needs.personId(), needs.duties(), List.of()))
+                            .toList(),
+                    companions,
+                    gaps,
+                    declined,
+                    bars,
+                    held);
+        }
+    }
+
+    static Permit decide(Asked asked) {
+        List<Line> lines = new ArrayList<>();
+        for (Needs needs : asked.crew()) {
+            needs.duties().forEach(duty -> lines.add(line(needs.personId(), duty, asked)));
+        }
+        Answer worst = Stream.of(
+                        lines.stream().map(Line::answer),
+                        asked.gaps().stream().map(gap -> Answer.REFERRED),
+                        asked.bars().stream().map(bar -> Answer.REFUSED))
+                .flatMap(answers -> answers)
                 .max(Comparator.naturalOrder())
                 .orElse(Answer.ALLOWED);
-        List<Candidate> instead = crew.stream()
-                .filter(needs -> lines.stream()
-                        .anyMatch(line -> line.personId() == needs.personId() && line.answer() != Answer.ALLOWED))
-                .flatMap(needs -> instead(needs, holdings).stream())
+        List<Candidate> instead = asked.crew().stream()
+                .filter(needs -> mayNotSimply(needs.personId(), lines, asked))
+                .flatMap(needs -> instead(needs, asked).stream())
                 .toList();
-        return new Permit(worst, day, policyVersion, lines, instead, gaps);
+        return new Permit(worst, asked.day(), asked.policyVersion(), lines, instead, asked.gaps(), asked.bars());
+    }
+
+    private static boolean mayNotSimply(long personId, List<Line> lines, Asked asked) {
+        return barred(personId, asked)
+                || lines.stream().anyMatch(line -> line.personId() == personId && line.answer() != Answer.ALLOWED);
+    }
+
+    private static boolean barred(long personId, Asked asked) {
+        return asked.bars().stream().anyMatch(bar -> bar.personId() == personId);
     }
 
     /** Returns who could go instead: those who lack nothing, or else who lack least. */
-    private static List<Candidate> instead(Needs needs, Map<Subject, Map<Long, Holding>> holdings) {
+    private static List<Candidate> instead(Needs needs, Asked asked) {
         return needs.others().stream()
                 .map(other -> new Candidate(
                         needs.personId(),
                         other,
-                        needs.subjects().stream()
-                                .filter(subject -> !counts(holdings, subject, other))
+                        needs.duties().stream()
+                                .map(Duty::subject)
+                                .filter(subject -> !asked.holders(subject).contains(other))
                                 .toList()))
                 .filter(candidate -> candidate.lacks().size() <= LACKS_MOST
-                        && candidate.lacks().size() < needs.subjects().size())
+                        && candidate.lacks().size() < needs.duties().size())
                 .sorted(Comparator.comparing(
                                 (Candidate candidate) -> candidate.lacks().size())
                         .thenComparing(Candidate::personId))
@@ -88,36 +190,73 @@ final class PermitRules {
                 .toList();
     }
 
-    private static boolean counts(Map<Subject, Map<Long, Holding>> holdings, Subject subject, long personId) {
-        Holding holding = holdings.getOrDefault(subject, Map.of()).get(personId);
-        return holding != null && holding.counts();
+    private static Line line(long personId, Duty duty, Asked asked) {
+        Subject subject = duty.subject();
+        Holding own = asked.holding(personId, subject);
+        boolean declines = asked.declined().contains(new Declined(personId, subject));
+        Optional<String> hindered = declines ? Optional.of("declined") : hindrance(own, duty);
+        if (own.counts() && hindered.isEmpty()) {
+            return new Line(personId, own, Answer.ALLOWED, "held", List.of());
+        }
+        String why = hindered.orElse("state");
+        if (subject.kind() == Subject.Kind.PERSON || NEVER_HELPED.contains(own.state())) {
+            return new Line(personId, own, Answer.REFUSED, why, List.of());
+        }
+        List<Long> teachers = asked.companions().stream()
+                .filter(one -> one.personId() != personId && one.teaches().contains(subject))
+                .filter(one -> mayHelp(one.personId(), duty, asked))
+                .map(Companion::personId)
+                .sorted()
+                .toList();
+        if (!teachers.isEmpty()) {
+            return new Line(personId, own, Answer.INSTRUCTED, why, teachers);
+        }
+        List<Long> others = asked.holders(subject).stream()
+                .filter(other -> other != personId)
+                .sorted()
+                .toList();
+        if (others.isEmpty()) {
+            return new Line(personId, own, Answer.REFERRED, why, List.of());
+        }
+        List<Long> along = asked.companions().stream()
+                .filter(one -> one.personId() != personId && one.conducts().contains(subject.code()))
+                .filter(one -> mayHelp(one.personId(), duty, asked))
+                .map(Companion::personId)
+                .sorted()
+                .toList();
+        boolean conducted =
+                subject.kind() == Subject.Kind.SECTION && !own.limits().contains(Limit.WITH_TEACHER_ONLY);
+        return conducted && !along.isEmpty()
+                ? new Line(personId, own, Answer.CONDUCTED, why, along)
+                : new Line(personId, own, Answer.REFUSED, why, conducted ? others : List.of());
     }
 
-    private static Line line(long personId, Subject subject, List<Companion> companions, Map<Long, Holding> holders) {
-        Holding own = holders.getOrDefault(
-                personId, new Holding(subject, Holding.State.NOT_HELD, null, null, null, List.of()));
-        if (own.counts()) {
-            return new Line(personId, own, Answer.ALLOWED, List.of());
+    /** Says whether somebody who goes along holds it in these circumstances, and has no bar of their own. */
+    private static boolean mayHelp(long personId, Duty duty, Asked asked) {
+        Holding own = asked.holding(personId, duty.subject());
+        boolean mayDrive = asked.held().stream()
+                .filter(held -> held.subject().kind() == Subject.Kind.PERSON)
+                .allMatch(held -> asked.holding(personId, held.subject()).counts());
+        return own.counts()
+                && hindrance(own, duty).isEmpty()
+                && mayDrive
+                && !barred(personId, asked)
+                && !asked.declined().contains(new Declined(personId, duty.subject()));
+    }
+
+    /** Returns why what is held does not count on this train, by its limits. */
+    private static Optional<String> hindrance(Holding own, Duty duty) {
+        if (!own.counts()) {
+            return Optional.empty();
         }
-        List<Long> others = holders.entrySet().stream()
-                .filter(entry -> entry.getKey() != personId && entry.getValue().counts())
-                .map(Map.Entry::getKey)
-                .sorted()
-                .toList();
-        boolean neverConducted = subject.kind() == Subject.Kind.CLASS
-                || own.state() == Holding.State.SUSPENDED
-                || own.state() == Holding.State.WITHDRAWN;
-        if (others.isEmpty() && own.state() != Holding.State.SUSPENDED) {
-            return new Line(personId, own, Answer.REFERRED, List.of());
+        if (own.limits().contains(Limit.WITH_TEACHER_ONLY)) {
+            return Optional.of("limit-teacher");
         }
-        List<Long> along = companions.stream()
-                .filter(companion -> companion.sections().contains(subject.code()))
-                .map(Companion::personId)
-                .filter(others::contains)
-                .sorted()
-                .toList();
-        return neverConducted || along.isEmpty()
-                ? new Line(personId, own, Answer.REFUSED, neverConducted ? List.of() : others)
-                : new Line(personId, own, Answer.CONDUCTED, along);
+        if (own.limits().contains(Limit.DAY_ONLY) && duty.circumstances().contains(Circumstance.DARK)) {
+            return Optional.of("limit-day");
+        }
+        boolean tender = own.limits().contains(Limit.CHIMNEY_FIRST_ONLY)
+                && duty.circumstances().contains(Circumstance.TENDER_FIRST);
+        return tender ? Optional.of("limit-chimney") : Optional.empty();
     }
 }

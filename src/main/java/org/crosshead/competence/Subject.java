@@ -1,17 +1,22 @@
 package org.crosshead.competence;
 
 /**
- * What a person signs.
+ * What a person signs, or must have to drive at all.
  *
- * @param code of the section of a route, or of the class of engine
+ * @param code of the section of a route, or of the class of engine; of a person {@link #LICENCE} or {@link #MEDICAL}
  */
 public record Subject(Kind kind, String code) implements Comparable<Subject> {
 
     /** What is known: a road, or an engine. */
     public enum Kind {
         SECTION,
-        CLASS
+        CLASS,
+        /** Of the person alone: a licence, a medical outcome. */
+        PERSON
     }
+
+    public static final Subject LICENCE = new Subject(Kind.PERSON, "LICENCE");
+    public static final Subject MEDICAL = new Subject(Kind.PERSON, "MEDICAL");
 
     @Override
     public int compareTo(Subject other) {

@@ -111,6 +111,8 @@ class DraftEntry {
                         draft.day(),
                         draft.other().isBlank() ? null : Long.valueOf(personId(draft.other())),
                         null,
+                        draft.until(),
+                        null,
                         draft.note()));
     }
 

@@ -206,6 +206,7 @@ public enum ImportFile {
             needed("subject_code", TEXT),
             needed("day", DAY),
             optional("other", TEXT),
+            optional("until", DAY),
             optional("note", TEXT)),
     POLICY_FIGURES(
             needed("key", TEXT),

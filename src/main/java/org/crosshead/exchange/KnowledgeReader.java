@@ -10,6 +10,7 @@ import org.crosshead.route.Direction;
 import org.crosshead.route.MeasureUnit;
 import org.crosshead.routeknowledge.Band;
 import org.crosshead.routeknowledge.SectionDraft;
+import org.jspecify.annotations.Nullable;
 
 /** Reads the sections that people sign, and what is known of people from before. */
 final class KnowledgeReader {
@@ -30,7 +31,13 @@ final class KnowledgeReader {
      * @param other staff number; blank for nobody
      */
     record EventDraft(
-            String staffNumber, CompetenceEvent.Kind kind, Subject subject, LocalDate day, String other, String note) {}
+            String staffNumber,
+            CompetenceEvent.Kind kind,
+            Subject subject,
+            LocalDate day,
+            String other,
+            @Nullable LocalDate until,
+            String note) {}
 
     List<Located<SectionDraft>> sections() {
         return sheets.lines(ImportFile.SECTIONS).stream().map(this::section).toList();
@@ -62,6 +69,7 @@ final class KnowledgeReader {
                 new Subject(line.word("subject", Subject.Kind.class), line.text("subject_code")),
                 moments.day(line, "day"),
                 line.text("other"),
+                line.text("until").isBlank() ? null : moments.day(line, "until"),
                 line.text("note"));
         return new Located<>(draft, line, Map.of());
     }

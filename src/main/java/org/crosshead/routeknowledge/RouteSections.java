@@ -11,6 +11,7 @@ import org.crosshead.platform.Journal;
 import org.crosshead.platform.NotFoundException;
 import org.crosshead.route.Routes;
 import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -27,8 +28,17 @@ public class RouteSections {
     private final Journal journal;
     private final CurrentActor actor;
     private final Clock clock;
+    private final ApplicationEventPublisher events;
 
-    RouteSections(SectionStore store, Routes routes, People people, Journal journal, CurrentActor actor, Clock clock) {
+    RouteSections(
+            SectionStore store,
+            Routes routes,
+            People people,
+            Journal journal,
+            CurrentActor actor,
+            Clock clock,
+            ApplicationEventPublisher events) {
+        this.events = events;
         this.store = store;
         this.routes = routes;
         this.people = people;
@@ -72,7 +82,12 @@ public class RouteSections {
         }
         RouteSection stored = store.find(draft.code()).orElseThrow();
         journal.write(before.isPresent() ? "section.changed" : "section.entered", SUBJECT, stored.id(), draft.code());
+        changed(stored);
         return stored;
+    }
+
+    private void changed(RouteSection section) {
+        events.publishEvent(new SectionChanged(section.code(), section.routeCode()));
     }
 
     private @Nullable Long teacher(String staffNumber) {
@@ -101,6 +116,7 @@ public class RouteSections {
             throw new SectionRefusedException("section-changed");
         }
         journal.write("section.approved", SUBJECT, section.id(), code);
+        changed(section);
     }
 
     /** Closes a section from a day on, or opens it again where none is given. */
@@ -110,6 +126,7 @@ public class RouteSections {
         RouteSection section = known(code);
         store.close(section.id(), from);
         journal.write(from == null ? "section.opened" : "section.closed", SUBJECT, section.id(), code);
+        changed(section);
     }
 
     private RouteSection known(String code) {

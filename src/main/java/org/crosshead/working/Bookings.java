@@ -8,6 +8,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.crosshead.working.TrainDraft.Call;
 import org.crosshead.working.TrainDraft.CrewSlot;
 import org.crosshead.working.TrainDraft.EngineTurn;
@@ -122,6 +123,24 @@ class Bookings {
                         asked.field(),
                         asked.code(),
                         List.of(asked.who(), booking.trainCode(), booking.day(), booking.from(), booking.to()))));
+    }
+
+    /** Returns for what a person is bound on the trains of these days, in order of the days. */
+    List<CrewBooking> of(String staffNumber, LocalDate firstDay, LocalDate lastDay) {
+        return jdbc
+                .sql(PEOPLE)
+                .params(firstDay, lastDay, staffNumber)
+                .query((rs, row) -> {
+                    OffsetDateTime from = rs.getObject("bound_from", OffsetDateTime.class);
+                    OffsetDateTime to = rs.getObject("bound_to", OffsetDateTime.class);
+                    return from == null || to == null
+                            ? Optional.<CrewBooking>empty()
+                            : Optional.of(new CrewBooking(rs.getLong("id"), from.toInstant(), to.toInstant()));
+                })
+                .list()
+                .stream()
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     private static Booking booking(ResultSet rs) throws SQLException {

@@ -147,10 +147,16 @@ public class Trains {
         return store.between(firstDay, lastDay);
     }
 
+    /** Returns for what a person is bound on the trains of these days, both included. */
+    public List<CrewBooking> bookings(String staffNumber, LocalDate firstDay, LocalDate lastDay) {
+        return bookings.of(staffNumber, firstDay, lastDay);
+    }
+
     private Train revise(long id, TrainDraft draft, String entry, String reason) {
         Instant now = clock.instant();
         store.insertRevision(id, draft, now, actor.get().name(), reason);
         journal.write(entry, SUBJECT, id, draft.code() + " " + draft.day() + ": " + reason);
+        events.publishEvent(new TrainRevised(id));
         return store.current(id).orElseThrow();
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.crosshead.competence.HoldingRulesTests.event;
 import static org.crosshead.competence.HoldingRulesTests.policy;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -38,12 +39,12 @@ class ActRulesTests {
 
     private static ActRules.Known known(State state, CompetenceEvent... events) {
         Holding holding = new Holding(HoldingRulesTests.ROAD, state, null, null, null, List.of());
-        return new ActRules.Known(TODAY, false, true, false, holding, List.of(events), policy(24));
+        return new ActRules.Known(TODAY, false, true, false, holding, List.of(events), policy(24), null);
     }
 
     private static ActRules.Known notOpen(State state) {
         ActRules.Known open = known(state);
-        return new ActRules.Known(TODAY, false, false, false, open.holding(), List.of(), open.policy());
+        return new ActRules.Known(TODAY, false, false, false, open.holding(), List.of(), open.policy(), null);
     }
 
     private static String refused(CompetenceEvent act, ActRules.Actor actor, ActRules.Known known) {
@@ -140,7 +141,8 @@ class ActRulesTests {
         assertThat(refused(act(Kind.PRACTICE_PASSED, ""), lapsed, known(State.DECLARED)))
                 .isEqualTo("assessor-not-current");
         ActRules.Known usual = known(State.DECLARED);
-        ActRules.Known first = new ActRules.Known(TODAY, false, true, true, usual.holding(), List.of(), usual.policy());
+        ActRules.Known first =
+                new ActRules.Known(TODAY, false, true, true, usual.holding(), List.of(), usual.policy(), null);
         assertThat(refused(act(Kind.PRACTICE_PASSED, ""), lapsed, first)).isEqualTo("may");
     }
 
@@ -186,7 +188,8 @@ class ActRulesTests {
         assertThat(refused(act(Kind.TAKEN_OVER, ""), manager, known(State.NOT_HELD)))
                 .isEqualTo("reason-missing");
         ActRules.Known usual = known(State.LEARNING);
-        ActRules.Known left = new ActRules.Known(TODAY, true, true, false, usual.holding(), List.of(), usual.policy());
+        ActRules.Known left =
+                new ActRules.Known(TODAY, true, true, false, usual.holding(), List.of(), usual.policy(), null);
         assertThat(refused(act(Kind.DECLARED, ""), actor(INA), left)).isEqualTo("person-left");
         ActRules.Known declared = known(State.DECLARED, event(1, Kind.DECLARED, TODAY.toString()));
         assertThat(refused(act(Kind.DECLARED, ""), actor(INA, "DRIVER"), declared))
@@ -231,9 +234,106 @@ class ActRulesTests {
                 60,
                 usual.keepsAlive(),
                 false,
+                java.util.Set.of(Subject.LICENCE, Subject.MEDICAL),
+                KnowledgePolicy.Hours.CUSTOMARY,
                 regime,
                 owner,
                 approver);
         assertThat(policy.refusal().orElse("in force")).isEqualTo(answer);
+    }
+
+    /** On the main line both a licence and a certificate are needed (TDLCR reg. 4(1), read); hours must be possible. */
+    @ParameterizedTest
+    @CsvSource({
+        "MAIN_LINE, true, 12, 12, 4, 72, 13, in force",
+        "MAIN_LINE, false, 12, 12, 4, 72, 13, licence-by-law",
+        "SEPARATE_LINE, false, 12, 12, 4, 72, 13, in force",
+        "SEPARATE_LINE, false, 25, 12, 4, 72, 13, hours",
+        "SEPARATE_LINE, false, 12, 4, 4, 72, 13, hours",
+        "SEPARATE_LINE, false, 12, 12, 4, 11, 13, hours",
+        "SEPARATE_LINE, false, 12, 12, 4, 72, 15, hours"
+    })
+    void lawAndReasonBindHoursAndWhatADriverMustHave(
+            KnowledgePolicy.Regime regime,
+            boolean licence,
+            double turn,
+            double rest,
+            double pause,
+            double week,
+            int turns,
+            String answer) {
+        KnowledgePolicy policy = new KnowledgePolicy(
+                2,
+                TODAY,
+                java.util.Map.of(
+                        org.crosshead.routeknowledge.Band.HARD, 6,
+                        org.crosshead.routeknowledge.Band.USUAL, 12,
+                        org.crosshead.routeknowledge.Band.EASY, 12),
+                12,
+                36,
+                60,
+                java.util.Set.of(),
+                false,
+                licence ? java.util.Set.of(Subject.LICENCE, Subject.MEDICAL) : java.util.Set.of(),
+                new KnowledgePolicy.Hours(turn, rest, pause, week, turns),
+                regime,
+                "A",
+                "B");
+        assertThat(policy.refusal().orElse("in force")).isEqualTo(answer);
+    }
+
+    private static CompetenceEvent personal(Kind kind, Subject subject, @Nullable String until) {
+        return new CompetenceEvent(
+                0,
+                INA,
+                kind,
+                subject,
+                TODAY,
+                Instant.EPOCH,
+                null,
+                null,
+                until == null ? null : LocalDate.parse(until),
+                "by letter");
+    }
+
+    /** Licence ten years (TDLCR reg. 12(1), read), medical three years up to 55 and one after (TDLCR(NI) schedule 1, read). */
+    @ParameterizedTest
+    @CsvSource({
+        "LICENSED, LICENCE, 2036-11-25, , in order",
+        "LICENSED, LICENCE, 2036-11-26, , last-day-too-late",
+        "LICENSED, LICENCE, , , last-day",
+        "LICENSED, LICENCE, 2026-11-25, , last-day",
+        "LICENSED, MEDICAL, 2036-11-25, , other-subject",
+        "FIT, MEDICAL, 2029-11-25, , in order",
+        "FIT, MEDICAL, 2029-11-26, , last-day-too-late",
+        "FIT, MEDICAL, 2029-11-25, 1985-04-02, in order",
+        "FIT, MEDICAL, 2029-11-25, 1960-04-02, last-day-too-late",
+        "FIT, MEDICAL, 2027-11-25, 1960-04-02, in order",
+        "FIT_RESTRICTED, LICENCE, 2027-11-25, , other-subject",
+        "UNFIT, MEDICAL, , , in order",
+        "UNFIT, MEDICAL, 2027-11-25, , no-last-day",
+        "AUTHORISED, MEDICAL, , , other-subject",
+        "SUSPENDED, LICENCE, , , in order"
+    })
+    void licenceAndMedicalHaveTheirOwnSubjectAndLastDay(
+            Kind kind, String code, String until, LocalDate born, String answer) {
+        ActRules.Known usual = known(State.HELD);
+        ActRules.Known known =
+                new ActRules.Known(TODAY, false, true, false, usual.holding(), List.of(), usual.policy(), born);
+        CompetenceEvent act = personal(kind, new Subject(Subject.Kind.PERSON, code), until);
+        assertThat(ActRules.refusal(act, actor(TEACHER, "MANAGER"), known).orElse("in order"))
+                .isEqualTo(answer);
+    }
+
+    /** What is not held is not limited; a limit needs its reason. */
+    @ParameterizedTest
+    @CsvSource({"HELD, in order", "DUE, in order", "LAPSED, not-held", "LEARNING, not-held"})
+    void onlyWhatIsHeldIsLimited(State state, String answer) {
+        CompetenceEvent act = personal(Kind.DAY_ONLY, HoldingRulesTests.ROAD, null);
+        assertThat(ActRules.refusal(act, actor(TEACHER, "MANAGER"), known(state))
+                        .orElse("in order"))
+                .isEqualTo(answer);
+        assertThat(ActRules.refusal(act, actor(TEACHER, "ASSESSOR"), known(state)))
+                .contains("manager-only");
     }
 }

@@ -255,6 +255,24 @@ class HoldingRulesTests {
                 .isEqualTo(State.NOT_HELD);
     }
 
+    /** A limit lasts until it is lifted, or until it is authorised anew. */
+    @Test
+    void limitsLastUntilTheyAreLiftedOrItIsTakenOverAnew() {
+        List<CompetenceEvent> events = new ArrayList<>(List.of(
+                event(1, Kind.TAKEN_OVER, "2026-01-01"),
+                event(2, Kind.DAY_ONLY, "2026-02-01"),
+                event(3, Kind.CHIMNEY_FIRST_ONLY, "2026-03-01")));
+        assertThat(on(events, "2026-01-31", 6).limits()).isEmpty();
+        assertThat(on(events, "2026-03-01", 6).limits())
+                .containsExactlyInAnyOrder(Holding.Limit.DAY_ONLY, Holding.Limit.CHIMNEY_FIRST_ONLY);
+        assertThat(on(events, "2026-03-01", 6).counts()).isTrue();
+        events.add(event(4, Kind.LIMITS_LIFTED, "2026-04-01"));
+        assertThat(on(events, "2026-04-01", 6).limits()).isEmpty();
+        events.add(event(5, Kind.WITH_TEACHER_ONLY, "2026-05-01"));
+        events.add(event(6, Kind.TAKEN_OVER, "2026-06-01"));
+        assertThat(on(events, "2026-06-01", 6).limits()).isEmpty();
+    }
+
     static IntStream seeds() {
         return IntStream.rangeClosed(1, 60);
     }
@@ -298,6 +316,9 @@ class HoldingRulesTests {
             slow.day(day, events);
             if (day.getDayOfMonth() == 1) {
                 assertThat(on(events, day.toString(), 6).state()).as("%s", day).isEqualTo(slow.state(day));
+                assertThat(on(events, day.toString(), 6).limits())
+                        .extracting(Holding.Limit::name)
+                        .containsExactlyInAnyOrderElementsOf(slow.limits());
             }
         }
     }

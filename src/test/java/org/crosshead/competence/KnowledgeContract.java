@@ -89,7 +89,8 @@ abstract class KnowledgeContract {
                 journaled,
                 actor,
                 clock,
-                ZoneOffset.UTC);
+                ZoneOffset.UTC,
+                event -> {});
         transaction = new TransactionTemplate(new JdbcTransactionManager(database));
     }
 

@@ -6,6 +6,8 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.crosshead.competence.Holding.State;
 import org.crosshead.competence.Permit.Answer;
 import org.crosshead.competence.Subject.Kind;
@@ -32,13 +34,43 @@ class PermitRulesTests {
     }
 
     private Permit permit(PermitRules.Companion... companions) {
-        return PermitRules.decide(
+        return PermitRules.decide(asked(List.of(), List.of(), companions));
+    }
+
+    private PermitRules.Asked asked(
+            List<Permit.Bar> bars, List<PermitRules.Declined> declined, PermitRules.Companion... companions) {
+        return new PermitRules.Asked(
                 DAY,
                 1,
-                List.of(new PermitRules.Needs(INA, List.of(HV1, HV3, WYVERN))),
+                List.of(new PermitRules.Needs(INA, duties(HV1, HV3, WYVERN), List.of())),
                 List.of(companions),
                 List.of(),
-                holdings);
+                declined,
+                bars,
+                held());
+    }
+
+    private static List<PermitRules.Duty> duties(Subject... subjects) {
+        return Stream.of(subjects)
+                .map(subject -> new PermitRules.Duty(subject, Set.of()))
+                .toList();
+    }
+
+    private List<PermitRules.Held> held() {
+        return holdings.entrySet().stream()
+                .map(of -> new PermitRules.Held(
+                        of.getKey(),
+                        of.getValue(),
+                        of.getValue().entrySet().stream()
+                                .filter(one -> one.getValue().counts())
+                                .map(Map.Entry::getKey)
+                                .sorted()
+                                .toList()))
+                .toList();
+    }
+
+    private static PermitRules.Companion along(long person, String... sections) {
+        return new PermitRules.Companion(person, List.of(sections), List.of());
     }
 
     /** First story: lapsed on the last section; one of two could conduct, the other has lapsed himself. */
@@ -55,14 +87,11 @@ class PermitRulesTests {
                 .extracting(Permit.Line::answer)
                 .containsExactly(Answer.ALLOWED, Answer.REFUSED, Answer.ALLOWED);
         assertThat(alone.lines().get(1).conductors()).containsExactly(ARKWELL);
-        Permit conducted = permit(new PermitRules.Companion(ARKWELL, List.of("HV3-DOWN")));
+        Permit conducted = permit(along(ARKWELL, "HV3-DOWN"));
         assertThat(conducted.answer()).isEqualTo(Answer.CONDUCTED);
         assertThat(conducted.lines().get(1).conductors()).containsExactly(ARKWELL);
-        assertThat(permit(new PermitRules.Companion(ARKWELL, List.of("HV1-DOWN")))
-                        .answer())
-                .isEqualTo(Answer.REFUSED);
-        assertThat(permit(new PermitRules.Companion(DUNMORE, List.of("HV3-DOWN")))
-                        .answer())
+        assertThat(permit(along(ARKWELL, "HV1-DOWN")).answer()).isEqualTo(Answer.REFUSED);
+        assertThat(permit(along(DUNMORE, "HV3-DOWN")).answer())
                 .as("the conductor must be valid himself (Directive 2007/59/EC Art. 4(2), from memory)")
                 .isEqualTo(Answer.REFUSED);
     }
@@ -83,8 +112,7 @@ class PermitRulesTests {
         holds(INA, HV3, State.HELD);
         assertThat(permit().answer()).isEqualTo(Answer.REFERRED);
         holds(ARKWELL, WYVERN, State.HELD);
-        assertThat(permit(new PermitRules.Companion(ARKWELL, List.of("WYVERN"))).answer())
-                .isEqualTo(Answer.REFUSED);
+        assertThat(permit(along(ARKWELL, "WYVERN")).answer()).isEqualTo(Answer.REFUSED);
     }
 
     @ParameterizedTest
@@ -103,9 +131,7 @@ class PermitRulesTests {
         holds(INA, HV3, state);
         holds(INA, WYVERN, State.HELD);
         holds(ARKWELL, HV3, State.HELD);
-        assertThat(permit(new PermitRules.Companion(ARKWELL, List.of("HV3-DOWN")))
-                        .answer())
-                .isEqualTo(answer);
+        assertThat(permit(along(ARKWELL, "HV3-DOWN")).answer()).isEqualTo(answer);
     }
 
     /** Those who could go instead stand in the order of what they lack; who lacks more than two things is not named. */
@@ -119,13 +145,15 @@ class PermitRulesTests {
         holds(DUNMORE, WYVERN, State.DUE);
         holds(ARKWELL, HV1, State.HELD);
         holds(ARKWELL, WYVERN, State.HELD);
-        Permit permit = PermitRules.decide(
+        Permit permit = PermitRules.decide(new PermitRules.Asked(
                 DAY,
                 1,
-                List.of(new PermitRules.Needs(INA, List.of(HV1, HV3, WYVERN), List.of(4L, ARKWELL, DUNMORE))),
+                List.of(new PermitRules.Needs(INA, duties(HV1, HV3, WYVERN), List.of(4L, ARKWELL, DUNMORE))),
                 List.of(),
                 List.of(),
-                holdings);
+                List.of(),
+                List.of(),
+                held()));
         assertThat(permit.instead())
                 .containsExactly(
                         new Permit.Candidate(INA, DUNMORE, List.of()),
@@ -140,22 +168,22 @@ class PermitRulesTests {
         holds(INA, HV3, State.CLOSED);
         holds(ARKWELL, HV3, State.CLOSED);
         holds(INA, WYVERN, State.HELD);
-        assertThat(permit(new PermitRules.Companion(ARKWELL, List.of("HV3-DOWN")))
-                        .answer())
-                .isEqualTo(Answer.REFERRED);
+        assertThat(permit(along(ARKWELL, "HV3-DOWN")).answer()).isEqualTo(Answer.REFERRED);
     }
 
     /** What is not laid down is not allowed: nothing can be said of it. */
     @Test
     void pathWithAGapIsReferredThoughAllElseIsHeld() {
         holds(INA, HV1, State.HELD);
-        Permit permit = PermitRules.decide(
+        Permit permit = PermitRules.decide(new PermitRules.Asked(
                 DAY,
                 1,
-                List.of(new PermitRules.Needs(INA, List.of(HV1))),
+                List.of(new PermitRules.Needs(INA, duties(HV1), List.of())),
                 List.of(),
                 List.of(new Permit.Gap("MX", 0, 18)),
-                holdings);
+                List.of(),
+                List.of(),
+                held()));
         assertThat(permit.answer()).isEqualTo(Answer.REFERRED);
         assertThat(permit.lines()).extracting(Permit.Line::answer).containsExactly(Answer.ALLOWED);
     }
@@ -169,5 +197,154 @@ class PermitRulesTests {
         assertThat(permit()).isEqualTo(permit());
         assertThat(permit().lines()).anyMatch(line -> line.answer() == Answer.REFUSED);
         assertThat(permit().answer()).isNotEqualTo(Answer.ALLOWED);
+    }
+
+    private void holds(long person, Subject subject, Holding.Limit limit) {
+        holdings.computeIfAbsent(subject, key -> new HashMap<>())
+                .put(person, new Holding(subject, State.HELD, null, null, null, Set.of(limit), List.of()));
+    }
+
+    private Permit on(Set<PermitRules.Circumstance> circumstances, PermitRules.Companion... companions) {
+        return PermitRules.decide(new PermitRules.Asked(
+                DAY,
+                1,
+                List.of(new PermitRules.Needs(
+                        INA, List.of(new PermitRules.Duty(HV1, circumstances)), List.of(ARKWELL))),
+                List.of(companions),
+                List.of(),
+                List.of(),
+                List.of(),
+                held()));
+    }
+
+    /** Conditions of a holding (practice of the trade, from memory): day only, not tender first, with an instructor. */
+    @ParameterizedTest
+    @CsvSource({
+        "DAY_ONLY, , ALLOWED, held",
+        "DAY_ONLY, DARK, REFUSED, limit-day",
+        "DAY_ONLY, TENDER_FIRST, ALLOWED, held",
+        "CHIMNEY_FIRST_ONLY, TENDER_FIRST, REFUSED, limit-chimney",
+        "CHIMNEY_FIRST_ONLY, DARK, ALLOWED, held",
+        "WITH_TEACHER_ONLY, , REFUSED, limit-teacher"
+    })
+    void limitsOfAHoldingCountWhereTheTrainMeetsThem(
+            Holding.Limit limit, PermitRules.Circumstance met, Answer answer, String why) {
+        holds(INA, HV1, limit);
+        holds(ARKWELL, HV1, State.HELD);
+        Permit permit = on(met == null ? Set.of() : Set.of(met));
+        assertThat(permit.lines().get(0).answer()).isEqualTo(answer);
+        assertThat(permit.lines().get(0).why()).isEqualTo(why);
+    }
+
+    /** Who may hold it by day only is conducted in the dark, but not by one who holds it by day only too. */
+    @Test
+    void conductorDriverIsHeldToTheirOwnLimits() {
+        holds(INA, HV1, Holding.Limit.DAY_ONLY);
+        holds(ARKWELL, HV1, State.HELD);
+        Set<PermitRules.Circumstance> dark = Set.of(PermitRules.Circumstance.DARK);
+        assertThat(on(dark, along(ARKWELL, "HV1-DOWN")).answer()).isEqualTo(Answer.CONDUCTED);
+        holds(ARKWELL, HV1, Holding.Limit.DAY_ONLY);
+        assertThat(on(dark, along(ARKWELL, "HV1-DOWN")).answer()).isEqualTo(Answer.REFUSED);
+    }
+
+    /** New class: a learner drives it under the named teacher in charge, who passes every rule himself. */
+    @Test
+    void classNotHeldIsDrivenUnderItsTeacherAlone() {
+        holds(INA, HV1, State.HELD);
+        holds(INA, HV3, State.HELD);
+        holds(INA, WYVERN, State.LEARNING);
+        holds(ARKWELL, WYVERN, State.HELD);
+        PermitRules.Companion teacher = new PermitRules.Companion(ARKWELL, List.of(), List.of(WYVERN));
+        Permit taught = permit(teacher);
+        assertThat(taught.answer()).isEqualTo(Answer.INSTRUCTED);
+        assertThat(taught.lines().get(2).conductors()).containsExactly(ARKWELL);
+        Permit.Bar tired = new Permit.Bar(ARKWELL, "rest-before", List.of(6.0, 12.0));
+        assertThat(PermitRules.decide(asked(List.of(tired), List.of(), teacher))
+                        .lines()
+                        .get(2)
+                        .answer())
+                .isEqualTo(Answer.REFUSED);
+        holds(ARKWELL, Subject.LICENCE, State.LAPSED);
+        assertThat(permit(teacher).lines().get(2).answer()).isEqualTo(Answer.REFUSED);
+        holds(ARKWELL, Subject.LICENCE, State.HELD);
+        assertThat(permit(teacher).lines().get(2).answer()).isEqualTo(Answer.INSTRUCTED);
+        holds(ARKWELL, WYVERN, State.LAPSED);
+        assertThat(permit(teacher).answer()).isEqualTo(Answer.REFERRED);
+    }
+
+    @Test
+    void teacherOnlyIsNotConducted() {
+        holds(INA, HV1, Holding.Limit.WITH_TEACHER_ONLY);
+        holds(ARKWELL, HV1, State.HELD);
+        assertThat(on(Set.of(), along(ARKWELL, "HV1-DOWN")).answer()).isEqualTo(Answer.REFUSED);
+        assertThat(on(Set.of(), new PermitRules.Companion(ARKWELL, List.of("HV1-DOWN"), List.of(HV1)))
+                        .answer())
+                .isEqualTo(Answer.INSTRUCTED);
+    }
+
+    /** Who says that they do not sign a stretch does not drive it alone, whatever the records say (49 CFR 242.301 (b), read). */
+    @Test
+    void whoDeclinesIsConductedOrNotSent() {
+        holds(INA, HV1, State.HELD);
+        holds(INA, HV3, State.HELD);
+        holds(INA, WYVERN, State.HELD);
+        holds(ARKWELL, HV3, State.HELD);
+        List<PermitRules.Declined> declined = List.of(new PermitRules.Declined(INA, HV3));
+        Permit alone = PermitRules.decide(asked(List.of(), declined));
+        assertThat(alone.answer()).isEqualTo(Answer.REFUSED);
+        assertThat(alone.lines().get(1).why()).isEqualTo("declined");
+        assertThat(PermitRules.decide(asked(List.of(), declined, along(ARKWELL, "HV3-DOWN")))
+                        .answer())
+                .isEqualTo(Answer.CONDUCTED);
+    }
+
+    @Test
+    void hoursThatAreTooLongAreABar() {
+        holds(INA, HV1, State.HELD);
+        holds(INA, HV3, State.HELD);
+        holds(INA, WYVERN, State.HELD);
+        Permit permit =
+                PermitRules.decide(asked(List.of(new Permit.Bar(INA, "turn-hours", List.of(13.25, 12.0))), List.of()));
+        assertThat(permit.answer()).isEqualTo(Answer.REFUSED);
+        assertThat(permit.lines()).allMatch(line -> line.answer() == Answer.ALLOWED);
+        assertThat(permit.bars()).hasSize(1);
+    }
+
+    /** Licence expired, medical overdue, unfit: nobody helps with that. */
+    @ParameterizedTest
+    @CsvSource({
+        "HELD, ALLOWED",
+        "DUE, ALLOWED",
+        "LAPSED, REFUSED",
+        "NOT_HELD, REFUSED",
+        "SUSPENDED, REFUSED",
+        "UNFIT, REFUSED"
+    })
+    void whatThePersonMustHaveIsNeverLent(State state, Answer answer) {
+        holds(INA, Subject.LICENCE, state);
+        holds(ARKWELL, Subject.LICENCE, State.HELD);
+        Permit permit = PermitRules.decide(new PermitRules.Asked(
+                DAY,
+                1,
+                List.of(new PermitRules.Needs(INA, duties(Subject.LICENCE), List.of())),
+                List.of(along(ARKWELL, "LICENCE")),
+                List.of(),
+                List.of(),
+                List.of(),
+                held()));
+        assertThat(permit.answer()).isEqualTo(answer);
+    }
+
+    /** Asked again from what is kept, the same is decided; only who could go instead is not kept. */
+    @Test
+    void keptQuestionIsDecidedTheSameAgain() {
+        holds(INA, HV1, State.HELD);
+        holds(INA, HV3, State.LAPSED);
+        holds(INA, WYVERN, State.HELD);
+        holds(ARKWELL, HV3, State.HELD);
+        PermitRules.Asked asked = asked(List.of(), List.of(), along(ARKWELL, "HV3-DOWN"));
+        Permit again = new KeptQuestion(asked.kept()).again();
+        assertThat(again.lines()).isEqualTo(PermitRules.decide(asked).lines());
+        assertThat(again.answer()).isEqualTo(Answer.CONDUCTED);
     }
 }

@@ -1,6 +1,8 @@
 package org.crosshead.competence;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 import static org.hamcrest.Matchers.containsString;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.user;
@@ -17,15 +19,23 @@ import java.util.List;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
+import org.crosshead.competence.CompetenceEvent.Kind;
 import org.crosshead.competence.Permit.Answer;
 import org.crosshead.crew.People;
 import org.crosshead.platform.ServiceJob;
+import org.crosshead.platform.account.LogIn;
 import org.crosshead.routeknowledge.RouteSections;
 import org.crosshead.working.Trains;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
+import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
+import org.springframework.security.core.Authentication;
+import org.springframework.security.core.authority.AuthorityUtils;
+import org.springframework.security.core.context.SecurityContext;
+import org.springframework.security.core.context.SecurityContextHolder;
+import org.springframework.security.core.context.SecurityContextImpl;
 import org.springframework.test.context.ActiveProfiles;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.transaction.annotation.Transactional;
@@ -60,6 +70,9 @@ class PermitsOnDemonstrationTests {
 
     @Autowired
     private MockMvc mvc;
+
+    @Autowired
+    private Decisions decisions;
 
     private LocalDate today() {
         return LocalDate.now(clock.withZone(zone));
@@ -114,17 +127,174 @@ class PermitsOnDemonstrationTests {
                 .orElseThrow();
         assertThat(refused.holding().state()).isEqualTo(Holding.State.LAPSED);
         assertThat(refused.conductors()).contains(person("I-01"), person("D-05"));
-        assertThat(told.instead())
-                .extracting(Permit.Candidate::personId)
-                .containsExactly(person("D-01"), person("D-05"));
+        assertThat(told.instead()).extracting(Permit.Candidate::personId).startsWith(person("D-01"), person("D-05"));
     }
 
     @Test
     void everybodyElseMayAndEqualQuestionsHaveEqualAnswers() {
-        for (String code : List.of("2K07", "6U20", "0L36", "1A40", "2B51", "8S60")) {
+        for (String code : List.of("2K07", "0L36", "1A40", "2B51", "8S60")) {
             assertThat(told(code).answer()).as(code).isEqualTo(Answer.ALLOWED);
             assertThat(told(code)).isEqualTo(told(code));
         }
+    }
+
+    /** Who works by day and again the same night has not rested: 15:50 to 22:15 are 6 hours 25 minutes of 12. */
+    @Test
+    void nightTurnAfterADayTurnIsRefusedForWantOfRest() {
+        Permit told = told("6U20");
+        assertThat(told.answer()).isEqualTo(Answer.REFUSED);
+        assertThat(told.lines()).allMatch(line -> line.answer() == Answer.ALLOWED);
+        assertThat(told.bars()).extracting(Permit.Bar::code).containsOnly("rest-before");
+        assertThat(told.bars().get(0).figures().get(0)).isCloseTo(6.417, within(0.001));
+        assertThat(told("4F12").bars()).extracting(Permit.Bar::code).containsOnly("rest-after");
+    }
+
+    private void know(String staffNumber, Kind kind, Subject subject) {
+        asManager(() -> knowledge.enter(
+                new Knowledge.Entry(person(staffNumber), kind, subject, today(), person("I-01"), null, "for a test")));
+    }
+
+    /** By daylight only: refused at night; tender first on the branch: refused chimney first only. */
+    @Test
+    void limitsAreMetByTrainsInTheDarkAndTenderFirst() {
+        Subject branch = told("2B51").lines().get(0).holding().subject();
+        know("D-04", Kind.DAY_ONLY, branch);
+        assertThat(told("2B51").answer()).isEqualTo(Answer.ALLOWED);
+        know("D-04", Kind.CHIMNEY_FIRST_ONLY, branch);
+        assertThat(told("2B51").answer()).isEqualTo(Answer.REFUSED);
+        assertThat(told("2B51").lines().get(0).why()).isEqualTo("limit-chimney");
+        know("D-04", Kind.LIMITS_LIFTED, branch);
+        assertThat(told("2B51").answer()).isEqualTo(Answer.ALLOWED);
+    }
+
+    /** Decided when crewed; again when what the crew hold changes, once for a whole transaction; what was decided stays. */
+    @Test
+    void decisionsAreKeptWithWhatTheyRestedOn() {
+        long train = train("2B51");
+        asManager(() -> decisions.decide(train, Decision.Occasion.ASKED));
+        int before = decisions.of(train).size();
+        asManager(() -> decisions.decide(train, Decision.Occasion.ASKED));
+        assertThat(decisions.of(train)).as("the same is not kept twice").hasSize(before);
+        Decision allowed = decisions.latest(train).orElseThrow();
+        assertThat(allowed.permit().answer()).isEqualTo(Answer.ALLOWED);
+        assertThat(allowed.kept().again().lines()).isEqualTo(allowed.permit().lines());
+
+        know("D-04", Kind.SUSPENDED, told("2B51").lines().get(0).holding().subject());
+        asManager(() -> decisions.decide(train, Decision.Occasion.ASKED));
+
+        Decision refused = decisions.latest(train).orElseThrow();
+        assertThat(refused.permit().answer()).isEqualTo(Answer.REFUSED);
+        assertThat(refused.kept().again().answer()).isEqualTo(Answer.REFUSED);
+        assertThat(decisions.of(train)).contains(allowed);
+        asManager(() -> decisions.decide(train, Decision.Occasion.BOOKING_ON));
+        assertThat(decisions.of(train)).as("booking on is always kept").hasSize(before + 2);
+    }
+
+    @Test
+    void everyCrewOfTheDemonstrationWasDecidedOnWhenItWasCrewed() {
+        for (String code : List.of("1X01", "2K07", "4F12", "6U20", "0L36", "1A40", "2B51", "8S60")) {
+            Decision decision = decisions.latest(train(code)).orElseThrow();
+            assertThat(decision.permit().answer()).as(code).isEqualTo(told(code).answer());
+        }
+    }
+
+    private Authentication driver(String staffNumber) {
+        LogIn logIn = new LogIn(99, person(staffNumber), "d", "A driver", 1, false);
+        return UsernamePasswordAuthenticationToken.authenticated(
+                logIn, null, AuthorityUtils.createAuthorityList("ROLE_DRIVER"));
+    }
+
+    private void asDriver(String staffNumber, Runnable work) {
+        SecurityContext before = SecurityContextHolder.getContext();
+        SecurityContextHolder.setContext(new SecurityContextImpl(driver(staffNumber)));
+        try {
+            work.run();
+        } finally {
+            SecurityContextHolder.setContext(before);
+        }
+    }
+
+    /** A driver says from the page that they do not sign a stretch: decided anew, the manager sees it, the entries stay. */
+    @Test
+    void whoDoesNotSignAStretchSaysSoAndTheManagerIsTold() throws Exception {
+        long train = train("2K07");
+        Subject road = told("2K07").lines().get(0).holding().subject();
+        mvc.perform(post("/permits/{id}/decline", train)
+                        .param("subject", road.kind() + ":" + road.code())
+                        .with(user("m").roles("MANAGER"))
+                        .with(csrf()))
+                .andExpect(status().isForbidden());
+        asDriver("D-02", () -> decisions.decline(train, road, "not since the new signals"));
+        assertThat(decisions.latest(train).orElseThrow().occasion()).isEqualTo(Decision.Occasion.DECLINED);
+        assertThat(told("2K07").lines().get(0).why()).isEqualTo("declined");
+        assertThat(holding("D-02", road.code()).counts()).isTrue();
+        mvc.perform(get("/").with(user("m").roles("MANAGER")))
+                .andExpect(content().string(containsString("/permits/" + train + "\"")));
+        mvc.perform(get("/permits/{id}", train).with(csrf()).with(user("m").roles("MANAGER")))
+                .andExpect(content().string(containsString("They say that they do not sign it")))
+                .andExpect(content().string(containsString("when declined")));
+    }
+
+    @Test
+    void nobodyDeclinesForAnother() {
+        Subject road = told("2K07").lines().get(0).holding().subject();
+        assertThatThrownBy(() -> asDriver("D-01", () -> decisions.decline(train("2K07"), road, "")))
+                .isInstanceOf(ActRefusedException.class)
+                .hasMessageContaining("not-of-crew");
+    }
+
+    /** Put forward by one, approved by another; laxer than the law or for days gone by it is refused. */
+    @Test
+    void policyIsPutForwardAndApprovedBySomebodyElse() throws Exception {
+        mvc.perform(proposal("12", "36").with(user("Hilde").roles("MANAGER")).with(csrf()))
+                .andExpect(flash().attribute("done", "competence.policy.proposed"));
+        mvc.perform(get("/knowledge-policy").with(csrf()).with(user("Hilde").roles("MANAGER")))
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("Put forward by Hilde; not approved")));
+        mvc.perform(post("/knowledge-policy/2/approve")
+                        .with(user("Hilde").roles("MANAGER"))
+                        .with(csrf()))
+                .andExpect(flash().attribute("refused", "competence.refused.policy-approved-by-owner"));
+        mvc.perform(post("/knowledge-policy/2/approve")
+                        .with(user("Finch").roles("ASSESSOR"))
+                        .with(csrf()))
+                .andExpect(flash().attribute("done", "competence.policy.approved-done"));
+        mvc.perform(post("/knowledge-policy/2/approve")
+                        .with(user("Finch").roles("ASSESSOR"))
+                        .with(csrf()))
+                .andExpect(flash().attribute("refused", "competence.refused.policy-gone"));
+        Permit told = told("2B51");
+        assertThat(told.policyVersion()).isEqualTo(2);
+        assertThat(told.lines().get(0).holding().subject()).isEqualTo(Subject.LICENCE);
+        assertThat(told.answer()).as("nobody's licence is entered").isEqualTo(Answer.REFUSED);
+        mvc.perform(proposal("18", "36").with(user("Hilde").roles("MANAGER")).with(csrf()))
+                .andExpect(flash().attribute("refused", "competence.refused.policy-longer-than-law"));
+        mvc.perform(proposal("twelve", "36")
+                        .with(user("Hilde").roles("MANAGER"))
+                        .with(csrf()))
+                .andExpect(flash().attribute("refused", "competence.refused.policy-number"));
+        mvc.perform(proposal("12", "36").with(user("d").roles("DRIVER")).with(csrf()))
+                .andExpect(status().isForbidden());
+    }
+
+    private org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder proposal(
+            String usual, String assessment) {
+        return post("/knowledge-policy")
+                .param("validFrom", today().toString())
+                .param("hard", "6")
+                .param("usual", usual)
+                .param("easy", "12")
+                .param("classes", "12")
+                .param("assessment", assessment)
+                .param("warn", "60")
+                .param("licence", "yes")
+                .param("medical", "yes")
+                .param("turn", "12")
+                .param("rest", "12")
+                .param("pause", "4")
+                .param("week", "72")
+                .param("turns", "13")
+                .param("regime", "MAIN_LINE");
     }
 
     @Test

@@ -3,6 +3,8 @@ package org.crosshead.competence;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import org.crosshead.competence.CompetenceEvent.Kind;
 import org.crosshead.competence.Holding.State;
 import org.jspecify.annotations.Nullable;
@@ -19,6 +21,7 @@ final class SlowFold {
     private boolean practice;
     private @Nullable LocalDate lastGood;
     private @Nullable LocalDate byAssessment;
+    private final Set<String> limits = new TreeSet<>();
 
     SlowFold(int lapseMonths, int assessmentMonths, int warnDays) {
         this.lapseMonths = lapseMonths;
@@ -76,10 +79,17 @@ final class SlowFold {
         }
         if ((kind == Kind.AUTHORISED && card.equals("assessed")) || kind == Kind.TAKEN_OVER) {
             card = "held";
+            limits.clear();
             lastGood = then;
             questions = false;
             practice = false;
             byAssessment = kind == Kind.TAKEN_OVER ? event.day().plusMonths(assessmentMonths) : byAssessment;
+        }
+        if (kind == Kind.WITHDRAWN || kind == Kind.HANDED_BACK || kind == Kind.LIMITS_LIFTED) {
+            limits.clear();
+        }
+        if (kind == Kind.DAY_ONLY || kind == Kind.CHIMNEY_FIRST_ONLY || kind == Kind.WITH_TEACHER_ONLY) {
+            limits.add(kind.name());
         }
         stoodOff = kind == Kind.SUSPENDED || (stoodOff && kind != Kind.REINSTATED);
         if (kind == Kind.WITHDRAWN || kind == Kind.HANDED_BACK) {
@@ -88,6 +98,10 @@ final class SlowFold {
             questions = false;
             practice = false;
         }
+    }
+
+    Set<String> limits() {
+        return limits;
     }
 
     State state(LocalDate day) {

@@ -14,6 +14,6 @@ public final class SectionsForTests {
 
     public static RouteSections on(
             JdbcClient jdbc, Routes routes, People people, Journal journal, CurrentActor actor, Clock clock) {
-        return new RouteSections(new SectionStore(jdbc), routes, people, journal, actor, clock);
+        return new RouteSections(new SectionStore(jdbc), routes, people, journal, actor, clock, event -> {});
     }
 }

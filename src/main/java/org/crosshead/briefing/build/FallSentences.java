@@ -55,12 +55,11 @@ final class FallSentences {
         pinned().ifPresent(found::add);
         heat().ifPresent(found::add);
         cycled().ifPresent(found::add);
-        parked().ifPresent(found::add);
         return found;
     }
 
     /** What the railway's own table asks for where the train is left without its engine, told for the steepest length of the path. */
-    private Optional<Phrase> parked() {
+    Optional<Phrase> parked() {
         OwnHandBrakes rule = OwnHandBrakes.standing(workings);
         HoldingForces holding = new HoldingForces(workings);
         HoldingForces.Hand hand = holding.hand();

@@ -87,6 +87,7 @@ final class SummaryMaker {
                         workings.place(limit.toM())));
             }
         }
+        new FallSentences(workings).parked().ifPresent(today::add);
         return today;
     }
 

@@ -53,6 +53,7 @@ class BriefingController {
     private final Clock clock;
     private final Preparations preparations;
     private final Duration patience;
+    private final WhoKnows whoKnows;
 
     BriefingController(
             Briefings briefings,
@@ -64,8 +65,10 @@ class BriefingController {
             ZoneId zone,
             Clock clock,
             Preparations preparations,
+            WhoKnows whoKnows,
             @Value("${crosshead.briefing.patience}") Duration patience) {
         this.preparations = preparations;
+        this.whoKnows = whoKnows;
         this.patience = patience;
         this.briefings = briefings;
         this.trains = trains;
@@ -164,6 +167,7 @@ class BriefingController {
         model.addAttribute(
                 "stretches", Stretch.of(frozen.panels(), briefing.document().handling()));
         model.addAttribute("workings", frozen.workings());
+        model.addAttribute("knows", whoKnows.of(briefing.trainId()).orElse(null));
         model.addAttribute("here", FromHere.at(briefing.document(), from == null ? 0 : from));
         return "briefing/briefing";
     }

@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.crosshead.competence.Decisions;
 import org.crosshead.competence.Permit.Answer;
 import org.crosshead.competence.Permits;
 import org.crosshead.platform.CurrentActor.Actor;
@@ -22,12 +23,15 @@ import org.springframework.stereotype.Component;
 class CrewsThatMayNot implements StartPageSection {
 
     private final Permits permits;
+    private final Decisions decisions;
     private final Trains trains;
     private final MessageSource messages;
     private final Clock clock;
     private final ZoneId zone;
 
-    CrewsThatMayNot(Permits permits, Trains trains, MessageSource messages, Clock clock, ZoneId zone) {
+    CrewsThatMayNot(
+            Permits permits, Decisions decisions, Trains trains, MessageSource messages, Clock clock, ZoneId zone) {
+        this.decisions = decisions;
         this.permits = permits;
         this.trains = trains;
         this.messages = messages;
@@ -50,13 +54,20 @@ class CrewsThatMayNot implements StartPageSection {
         return actor.holds("MANAGER") || actor.holds("INSPECTOR");
     }
 
+    /** What was decided last; decisions are made anew when something changes. */
+    private Answer answer(long trainId) {
+        return decisions
+                .latest(trainId)
+                .map(decision -> decision.permit().answer())
+                .orElseGet(() -> permits.of(trainId).answer());
+    }
+
     @Override
     public List<Link> links(Actor actor) {
         LocalDate today = LocalDate.now(clock.withZone(zone));
         List<Link> links = new ArrayList<>();
         for (TrainSummary train : trains.between(today, today.plusDays(1))) {
-            Answer answer =
-                    train.cancelled() ? Answer.ALLOWED : permits.of(train.id()).answer();
+            Answer answer = train.cancelled() ? Answer.ALLOWED : answer(train.id());
             if (answer != Answer.ALLOWED) {
                 links.add(new Link(
                         "/permits/" + train.id(),

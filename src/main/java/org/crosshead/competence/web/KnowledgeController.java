@@ -143,15 +143,18 @@ class KnowledgeController {
         model.addAttribute("people", all);
         model.addAttribute("kinds", knowledge.offered(person.id()));
         model.addAttribute("today", today());
+        model.addAttribute("medical", Kind.FIT);
         return "competence/person";
     }
 
     private List<Subject> subjects() {
-        return Stream.concat(
+        return Stream.of(
                         sections.all().stream().map(section -> new Subject(Subject.Kind.SECTION, section.code())),
                         classes.all().stream()
                                 .map(one -> new Subject(
-                                        Subject.Kind.CLASS, one.content().code())))
+                                        Subject.Kind.CLASS, one.content().code())),
+                        Stream.of(Subject.LICENCE, Subject.MEDICAL))
+                .flatMap(subjects -> subjects)
                 .toList();
     }
 
@@ -166,7 +169,9 @@ class KnowledgeController {
             @Nullable String day,
             @Nullable String other,
             @Nullable String note,
-            @Nullable Long struck) {}
+            @Nullable Long struck,
+            @Nullable String until,
+            @Nullable String born) {}
 
     @PostMapping("/{staffNumber}")
     String enter(@PathVariable String staffNumber, Form form, RedirectAttributes flash) {
@@ -199,7 +204,19 @@ class KnowledgeController {
                         .map(Person::id)
                         .orElseThrow(() -> new ActRefusedException("not-offered"));
         return new Knowledge.Entry(
-                person.id(), kind, subject(form.subject()), typedDay(form.day()), otherId, null, note);
+                person.id(),
+                kind,
+                subject(form.subject()),
+                typedDay(form.day()),
+                otherId,
+                null,
+                dayOrNull(form.until()),
+                dayOrNull(form.born()),
+                note);
+    }
+
+    private @Nullable LocalDate dayOrNull(@Nullable String typed) {
+        return typed == null || typed.isBlank() ? null : typedDay(typed);
     }
 
     private LocalDate typedDay(@Nullable String typed) {

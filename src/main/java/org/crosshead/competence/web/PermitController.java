@@ -1,9 +1,16 @@
 package org.crosshead.competence.web;
 
 import jakarta.servlet.http.HttpServletRequest;
+import java.time.ZoneId;
+import java.util.List;
 import org.crosshead.competence.ActRefusedException;
+import org.crosshead.competence.Decision;
+import org.crosshead.competence.Decisions;
+import org.crosshead.competence.Permit;
 import org.crosshead.competence.Permits;
+import org.crosshead.competence.Subject;
 import org.crosshead.crew.People;
+import org.crosshead.platform.CurrentActor;
 import org.crosshead.platform.NotFoundException;
 import org.crosshead.route.Routes;
 import org.crosshead.working.OwnTrains;
@@ -16,6 +23,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.server.ResponseStatusException;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
@@ -29,8 +37,22 @@ class PermitController {
     private final OwnTrains ownTrains;
     private final People people;
     private final Routes routes;
+    private final Decisions decisions;
+    private final CurrentActor actor;
+    private final ZoneId zone;
 
-    PermitController(Permits permits, Trains trains, OwnTrains ownTrains, People people, Routes routes) {
+    PermitController(
+            Permits permits,
+            Trains trains,
+            OwnTrains ownTrains,
+            People people,
+            Routes routes,
+            Decisions decisions,
+            CurrentActor actor,
+            ZoneId zone) {
+        this.decisions = decisions;
+        this.actor = actor;
+        this.zone = zone;
         this.permits = permits;
         this.trains = trains;
         this.ownTrains = ownTrains;
@@ -46,10 +68,60 @@ class PermitController {
         }
         model.addAttribute("train", train);
         model.addAttribute("mayConfirm", request.isUserInRole("MANAGER") || request.isUserInRole("INSPECTOR"));
-        model.addAttribute("permit", permits.of(trainId));
+        Permit permit = permits.of(trainId);
+        List<Decision> kept = decisions.of(trainId);
+        model.addAttribute("permit", permit);
+        model.addAttribute("decisions", kept);
+        model.addAttribute(
+                "changed",
+                !kept.isEmpty()
+                        && !(kept.get(0).permit().lines().equals(permit.lines())
+                                && kept.get(0).permit().bars().equals(permit.bars())
+                                && kept.get(0).permit().gaps().equals(permit.gaps())));
+        model.addAttribute("own", own(permit));
+        model.addAttribute("mayDecide", !train.cancelled());
+        model.addAttribute("zone", zone);
         model.addAttribute("names", new Names(people.all()));
         model.addAttribute("measures", new SectionController.RouteMeasures(routes));
         return "competence/permit";
+    }
+
+    /** Returns what is asked of whoever looks, and simply counts: what they can say they do not sign. */
+    private List<Subject> own(Permit permit) {
+        Long personId = actor.get().personId();
+        return permit.lines().stream()
+                .filter(line -> personId != null && line.personId() == personId)
+                .filter(line -> line.answer() == Permit.Answer.ALLOWED)
+                .map(line -> line.holding().subject())
+                .filter(subject -> subject.kind() != Subject.Kind.PERSON)
+                .toList();
+    }
+
+    @PostMapping("/decline")
+    String decline(
+            @PathVariable long trainId,
+            @RequestParam String subject,
+            @RequestParam(defaultValue = "") String note,
+            RedirectAttributes flash) {
+        try {
+            Subject declined = own(permits.of(trainId)).stream()
+                    .filter(one -> (one.kind() + ":" + one.code()).equals(subject))
+                    .findFirst()
+                    .orElseThrow(() -> new ActRefusedException("not-offered"));
+            decisions.decline(trainId, declined, note);
+            flash.addFlashAttribute("done", "competence.decline.done");
+        } catch (ActRefusedException ex) {
+            flash.addFlashAttribute("refused", "competence.refused." + ex.code());
+        }
+        return "redirect:/permits/{trainId}";
+    }
+
+    @PostMapping("/decide")
+    String decide(@PathVariable long trainId, @RequestParam Decision.Occasion occasion, RedirectAttributes flash) {
+        boolean booking = occasion == Decision.Occasion.BOOKING_ON;
+        decisions.decide(trainId, booking ? occasion : Decision.Occasion.ASKED);
+        flash.addFlashAttribute("done", "competence.decided");
+        return "redirect:/permits/{trainId}";
     }
 
     @PostMapping("/confirm")

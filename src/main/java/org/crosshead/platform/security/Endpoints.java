@@ -112,7 +112,7 @@ public final class Endpoints {
             rules.add(EndpointRule.posts(GET, pattern, EVERY_POST));
         }
         rules.add(EndpointRule.posts(GET, "/knowledge", "MANAGER", "INSPECTOR", "ASSESSOR", "ADMINISTRATOR"));
-        for (String pattern : List.of("/knowledge/*", "/permits/*", "/sections")) {
+        for (String pattern : List.of("/knowledge/*", "/knowledge-policy", "/permits/*", "/sections")) {
             rules.add(EndpointRule.posts(GET, pattern, EVERY_POST));
         }
         rules.add(EndpointRule.posts(GET, "/people/**", "MANAGER", "INSPECTOR", "ASSESSOR", "ADMINISTRATOR"));
@@ -130,6 +130,10 @@ public final class Endpoints {
         rules.add(EndpointRule.posts(POST, "/briefings/*/acknowledgements", "DRIVER", "FIREMAN"));
         rules.add(EndpointRule.posts(POST, "/briefings/**", "INSPECTOR"));
         rules.add(EndpointRule.posts(POST, "/knowledge/*", EVERY_POST));
+        rules.add(EndpointRule.posts(POST, "/knowledge-policy", "MANAGER"));
+        rules.add(EndpointRule.posts(POST, "/knowledge-policy/*/approve", "MANAGER", "ASSESSOR", "INSPECTOR"));
+        rules.add(EndpointRule.posts(POST, "/permits/*/decline", "DRIVER", "FIREMAN"));
+        rules.add(EndpointRule.posts(POST, "/permits/*/decide", EVERY_POST));
         rules.add(EndpointRule.posts(POST, "/permits/*/confirm", "MANAGER", "INSPECTOR"));
         rules.add(EndpointRule.posts(POST, "/sections/*/approve", "MANAGER", "ASSESSOR"));
         rules.add(EndpointRule.posts(POST, "/sections/*/close", "MANAGER"));

@@ -1,0 +1,177 @@
+package org.crosshead.competence;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.crosshead.competence.Permit.Bar;
+import org.crosshead.competence.PermitRules.Asked;
+import org.crosshead.competence.PermitRules.Companion;
+import org.crosshead.competence.PermitRules.Held;
+import org.crosshead.competence.PermitRules.Needs;
+import org.crosshead.crew.People;
+import org.crosshead.crew.Person;
+import org.crosshead.crew.Post;
+import org.crosshead.routeknowledge.RouteSections;
+import org.crosshead.stock.Engines;
+import org.crosshead.working.CrewBooking;
+import org.crosshead.working.Train;
+import org.crosshead.working.TrainDraft;
+import org.crosshead.working.TrainDraft.CrewSlot;
+import org.crosshead.working.Trains;
+import org.springframework.stereotype.Component;
+
+/** Puts together all that a decision on a train's crew rests on. */
+@Component
+class PermitQuestion {
+
+    private static final int FORTNIGHT_DAYS = 15;
+    private static final int AFTER_DAYS = 2;
+
+    private final Trains trains;
+    private final Knowledge knowledge;
+    private final KnowledgePolicies policies;
+    private final RouteSections sections;
+    private final Engines engines;
+    private final People people;
+    private final DecisionStore store;
+    private final Clock clock;
+    private final ZoneId zone;
+
+    PermitQuestion(
+            Trains trains,
+            Knowledge knowledge,
+            KnowledgePolicies policies,
+            RouteSections sections,
+            Engines engines,
+            People people,
+            DecisionStore store,
+            Clock clock,
+            ZoneId zone) {
+        this.trains = trains;
+        this.knowledge = knowledge;
+        this.policies = policies;
+        this.sections = sections;
+        this.engines = engines;
+        this.people = people;
+        this.store = store;
+        this.clock = clock;
+        this.zone = zone;
+    }
+
+    /** Returns the question as the train is crewed and the records stand now. */
+    Asked of(Train train) {
+        LocalDate day = turnEnds(train.content());
+        KnowledgePolicy policy = policies.on(day);
+        CrewDuties duties = duties(train.content(), policy.needs());
+        List<Needs> needs = duties.needs();
+        List<Companion> companions = duties.companions();
+        Instant now = clock.instant();
+        Set<Long> crew = new HashSet<>();
+        Set<Subject> subjects = new HashSet<>(policy.needs());
+        needs.forEach(one -> {
+            crew.add(one.personId());
+            one.duties().forEach(duty -> subjects.add(duty.subject()));
+        });
+        companions.forEach(one -> crew.add(one.personId()));
+        List<Held> held = subjects.stream()
+                .sorted()
+                .map(subject -> held(subject, knowledge.holders(subject, day, now), crew))
+                .toList();
+        return new Asked(
+                day,
+                policy.version(),
+                needs,
+                companions,
+                duties.gaps(),
+                store.declined(train.id()),
+                bars(train, policy.hours()),
+                held);
+    }
+
+    private static Held held(Subject subject, Map<Long, Holding> all, Set<Long> crew) {
+        Map<Long, Holding> ofCrew = new HashMap<>();
+        List<Long> holders = new ArrayList<>();
+        all.forEach((person, holding) -> {
+            if (crew.contains(person)) {
+                ofCrew.put(person, holding);
+            }
+            if (holding.counts()) {
+                holders.add(person);
+            }
+        });
+        return new Held(subject, ofCrew, holders.stream().sorted().toList());
+    }
+
+    private List<Bar> bars(Train train, KnowledgePolicy.Hours hours) {
+        List<Bar> bars = new ArrayList<>();
+        Set<String> asked = new HashSet<>();
+        for (CrewSlot slot : train.content().crew()) {
+            if (!asked.add(slot.staffNumber())) {
+                continue;
+            }
+            LocalDate day = train.content().day();
+            List<CrewBooking> bookings =
+                    trains.bookings(slot.staffNumber(), day.minusDays(FORTNIGHT_DAYS), day.plusDays(AFTER_DAYS));
+            bookings.stream()
+                    .filter(booking -> booking.trainId() == train.id())
+                    .map(PermitQuestion::work)
+                    .reduce((one, other) -> new HoursRules.Work(
+                            one.on().isBefore(other.on()) ? one.on() : other.on(),
+                            one.off().isAfter(other.off()) ? one.off() : other.off()))
+                    .ifPresent(work -> bars.addAll(HoursRules.bars(
+                            id(slot.staffNumber()),
+                            work,
+                            bookings.stream()
+                                    .filter(booking -> booking.trainId() != train.id())
+                                    .map(PermitQuestion::work)
+                                    .toList(),
+                            hours)));
+        }
+        return bars;
+    }
+
+    private static HoursRules.Work work(CrewBooking booking) {
+        Instant to = booking.to().isAfter(booking.from())
+                ? booking.to()
+                : booking.from().plus(Duration.ofMinutes(1));
+        return new HoursRules.Work(booking.from(), to);
+    }
+
+    private CrewDuties duties(TrainDraft train, Set<Subject> personal) {
+        List<Person> all = people.all();
+        return new CrewDuties(train, sections.all(), engines, this::id, post -> others(train, post, all), personal);
+    }
+
+    private long id(String staffNumber) {
+        return people.byStaffNumber(staffNumber).map(Person::id).orElse(-1L);
+    }
+
+    /** Returns who holds a post on the day of the train and is not of its crew. */
+    private static List<Long> others(TrainDraft train, Post post, List<Person> all) {
+        List<String> crew = train.crew().stream().map(CrewSlot::staffNumber).toList();
+        return all.stream()
+                .filter(person -> person.holds(post, train.day()) && !crew.contains(person.staffNumber()))
+                .map(Person::id)
+                .toList();
+    }
+
+    /** The day on which the last of the crew books off, or the train arrives where that is not laid down. */
+    LocalDate turnEnds(TrainDraft train) {
+        Stream<Instant> ends = Stream.concat(
+                train.crew().stream().map(CrewSlot::bookOff).filter(Objects::nonNull),
+                train.calls().stream().map(TrainDraft.Call::arrival).filter(Objects::nonNull));
+        return ends.max(Instant::compareTo)
+                .map(instant -> LocalDate.ofInstant(instant, zone))
+                .orElse(train.day());
+    }
+}

@@ -1,0 +1,74 @@
+package org.crosshead.competence;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.crosshead.competence.Holding.State;
+import org.jspecify.annotations.Nullable;
+
+/** Derives from events what a person has to drive at all: a licence, a medical outcome. Each says itself until when it is good. */
+final class PersonalRules {
+
+    /** A licence is valid for ten years: TDLCR reg. 12(1), read. */
+    static final int LICENCE_YEARS = 10;
+
+    /** A medical examination at least every three years: TDLCR(NI) schedule 1 paragraph 3(1), read. */
+    static final int MEDICAL_YEARS = 3;
+
+    /** Every year from this birthday on: same. */
+    static final int OLDER = 55;
+
+    private PersonalRules() {}
+
+    /**
+     * Returns the last day until which a medical outcome may be good; a doctor may make it shorter.
+     *
+     * @param examined day of the examination
+     * @param born null where it is not said; the rule by age is then not applied
+     */
+    static LocalDate medicalLast(LocalDate examined, @Nullable LocalDate born) {
+        LocalDate usual = examined.plusYears(MEDICAL_YEARS);
+        if (born == null) {
+            return usual;
+        }
+        LocalDate older = born.plusYears(OLDER);
+        LocalDate nextYear = examined.plusYears(1);
+        LocalDate byAge = older.isAfter(nextYear) ? older : nextYear;
+        return usual.isBefore(byAge) ? usual : byAge;
+    }
+
+    /** Returns what is had on a day, from the events that count by then, in the order of their days. */
+    static Holding on(List<CompetenceEvent> events, HoldingRules.Terms terms, LocalDate day) {
+        State state = State.NOT_HELD;
+        boolean suspended = false;
+        LocalDate until = null;
+        LocalDate from = null;
+        List<Long> because = new ArrayList<>();
+        for (CompetenceEvent event : events) {
+            switch (event.kind()) {
+                case LICENSED, FIT, FIT_RESTRICTED -> {
+                    state = State.HELD;
+                    until = event.until();
+                    from = event.day();
+                }
+                case UNFIT -> state = State.UNFIT;
+                case SUSPENDED -> suspended = true;
+                case REINSTATED -> suspended = false;
+                case WITHDRAWN -> state = State.WITHDRAWN;
+                default -> {
+                    continue;
+                }
+            }
+            because.add(event.id());
+        }
+        State shown = state;
+        if (state == State.HELD && until != null) {
+            boolean due = !day.plusDays(terms.policy().warnDays()).isBefore(until);
+            shown = day.isAfter(until) ? State.LAPSED : due ? State.DUE : State.HELD;
+        }
+        if (suspended && shown != State.WITHDRAWN) {
+            shown = State.SUSPENDED;
+        }
+        return new Holding(terms.subject(), shown, state == State.HELD ? until : null, null, from, because);
+    }
+}
