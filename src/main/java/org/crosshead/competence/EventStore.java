@@ -6,8 +6,10 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.crosshead.competence.CompetenceEvent.Kind;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -53,21 +55,57 @@ class EventStore {
     }
 
     List<CompetenceEvent> of(long personId) {
-        return jdbc.sql(SELECT + "where person_id = ? order by id")
+        return jdbc.sql(SELECT + "where person_id = ?")
                 .param(personId)
                 .query(EventStore::event)
                 .list();
     }
 
+    List<CompetenceEvent> of(long personId, Subject subject) {
+        return jdbc.sql(SELECT + "where person_id = ? and subject_kind = ? and subject_code = ?")
+                .params(personId, subject.kind().name(), subject.code())
+                .query(EventStore::event)
+                .list();
+    }
+
+    /** Returns the latest that was entered about a person, the latest first. */
+    List<CompetenceEvent> latestOf(long personId, int most) {
+        return jdbc.sql(SELECT + "where person_id = ? order by id desc limit ?")
+                .params(personId, most)
+                .query(EventStore::event)
+                .list();
+    }
+
+    Optional<CompetenceEvent> find(long id) {
+        return jdbc.sql(SELECT + "where id = ?")
+                .param(id)
+                .query(EventStore::event)
+                .optional();
+    }
+
     List<CompetenceEvent> of(Subject subject) {
-        return jdbc.sql(SELECT + "where subject_kind = ? and subject_code = ? order by id")
+        return jdbc.sql(SELECT + "where subject_kind = ? and subject_code = ?")
                 .params(subject.kind().name(), subject.code())
                 .query(EventStore::event)
                 .list();
     }
 
-    List<CompetenceEvent> all() {
-        return jdbc.sql(SELECT + "order by id").query(EventStore::event).list();
+    /** Returns what is entered of these sections, classes or personal subjects, of everybody. */
+    List<CompetenceEvent> of(Subject.Kind kind, Collection<String> codes) {
+        return codes.isEmpty()
+                ? List.of()
+                : jdbc.sql(SELECT + "where subject_kind = :kind and subject_code in (:codes)")
+                        .param("kind", kind.name())
+                        .param("codes", codes)
+                        .query(EventStore::event)
+                        .list();
+    }
+
+    /** Returns the ids of all people about whom something is entered. */
+    List<Long> people() {
+        return jdbc.sql("select id from person p where exists (select 1 from competence_event e where e.person_id = p.id) order by id")
+                .query(Long.class)
+                .list();
     }
 
     private static CompetenceEvent event(ResultSet rs, int row) throws SQLException {

@@ -41,12 +41,23 @@ public final class HoldingRules {
      * @param knownAt as it was known then; later entries are left out
      */
     public static Holding on(List<CompetenceEvent> events, Terms terms, LocalDate day, Instant knownAt) {
+        List<Long> because = new ArrayList<>();
+        Standing standing = standing(counted(events, day, knownAt), terms, because);
+        return standing.on(day, terms, because);
+    }
+
+    /** Returns how it stands after all events, by which every day from the last of them on can be answered. */
+    static Standing standing(List<CompetenceEvent> events, Terms terms) {
+        return standing(counted(events, LocalDate.MAX, Instant.MAX), terms, new ArrayList<>());
+    }
+
+    private static Standing standing(List<CompetenceEvent> counted, Terms terms, List<Long> because) {
         if (terms.subject().kind() == Subject.Kind.PERSON) {
-            return PersonalRules.on(counted(events, day, knownAt), terms, day);
+            return PersonalRules.standing(counted, because);
         }
-        Fold fold = new Fold(terms);
-        counted(events, day, knownAt).forEach(fold::take);
-        return fold.on(day);
+        Fold fold = new Fold(terms, because);
+        counted.forEach(fold::take);
+        return fold.standing(counted.isEmpty() ? null : counted.get(counted.size() - 1).day());
     }
 
     /** Returns the events that count, by day. */
@@ -72,7 +83,7 @@ public final class HoldingRules {
     private static final class Fold {
 
         private final Terms terms;
-        private final List<Long> because = new ArrayList<>();
+        private final List<Long> because;
         private State state = State.NOT_HELD;
         private final Set<Limit> limits = EnumSet.noneOf(Limit.class);
         private boolean suspended;
@@ -82,8 +93,9 @@ public final class HoldingRules {
         private @Nullable LocalDate worked;
         private @Nullable LocalDate assessed;
 
-        Fold(Terms terms) {
+        Fold(Terms terms, List<Long> because) {
             this.terms = terms;
+            this.because = because;
         }
 
         void take(CompetenceEvent event) {
@@ -182,36 +194,12 @@ public final class HoldingRules {
             }
         }
 
-        /** The later of the last turn and of the day since which it is held, plus the policy's months; not beyond the next assessment. */
         private @Nullable LocalDate lastGoodDay() {
-            LocalDate from = since;
-            if (from == null) {
-                return null;
-            }
-            LocalDate last = worked;
-            LocalDate base = last != null && last.isAfter(from) ? last : from;
-            LocalDate byWork = base.plusMonths(terms.lapseMonths());
-            LocalDate checked = assessed == null ? from : assessed;
-            LocalDate byAssessment = checked.plusMonths(terms.policy().assessmentMonths());
-            return byWork.isBefore(byAssessment) ? byWork : byAssessment;
+            return Standing.lastGoodDay(since, worked, assessed, terms);
         }
 
-        Holding on(LocalDate day) {
-            lapse(day);
-            LocalDate last = state == State.HELD ? lastGoodDay() : null;
-            State shown = state;
-            if (state == State.HELD && last != null) {
-                boolean due = !day.plusDays(terms.policy().warnDays()).isBefore(last);
-                shown = due ? State.DUE : State.HELD;
-            }
-            if (suspended && shown != State.WITHDRAWN) {
-                shown = State.SUSPENDED;
-            }
-            LocalDate closed = terms.closedFrom();
-            if (closed != null && !day.isBefore(closed)) {
-                shown = State.CLOSED;
-            }
-            return new Holding(terms.subject(), shown, last, worked, assessed, limits, because);
+        Standing standing(@Nullable LocalDate lastDay) {
+            return new Standing(state, suspended, since, worked, assessed, null, limits, lastDay);
         }
     }
 }

@@ -4,10 +4,14 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -32,6 +36,7 @@ public class Knowledge {
     private static final int NOTE_MOST = 500;
 
     private final EventStore store;
+    private final StandingStore standings;
     private final KnowledgePolicies policies;
     private final RouteSections sections;
     private final People people;
@@ -43,6 +48,7 @@ public class Knowledge {
 
     Knowledge(
             EventStore store,
+            StandingStore standings,
             KnowledgePolicies policies,
             RouteSections sections,
             People people,
@@ -53,6 +59,7 @@ public class Knowledge {
             ApplicationEventPublisher events) {
         this.events = events;
         this.store = store;
+        this.standings = standings;
         this.policies = policies;
         this.sections = sections;
         this.people = people;
@@ -123,6 +130,7 @@ public class Knowledge {
                     throw new ActRefusedException(code);
                 });
         long id = store.insert(event, acting.name());
+        derive(event.personId(), event.subject());
         journal.write(
                 "competence."
                         + event.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'),
@@ -170,76 +178,123 @@ public class Knowledge {
                         .map(section -> section.isOpen(event.day()))
                         .orElse(false);
         LocalDate today = LocalDate.now(clock.withZone(zone));
-        Map<Long, Holding> holders = holders(event.subject(), event.day(), clock.instant());
-        boolean first = holders.values().stream().noneMatch(Holding::counts);
+        boolean first = holders(event.subject(), event.day()).values().stream().noneMatch(Holding::counts);
         return new ActRules.Known(
                 today,
                 left,
                 open,
                 first,
                 holding(event.personId(), event.subject(), event.day(), clock.instant()),
-                unstruck(store.of(event.personId()), event.subject()),
+                unstruck(store.of(event.personId(), event.subject())),
                 policies.on(today),
                 born);
     }
 
-    private static List<CompetenceEvent> unstruck(List<CompetenceEvent> events, Subject subject) {
+    private static List<CompetenceEvent> unstruck(List<CompetenceEvent> events) {
         List<Long> struck = events.stream()
                 .map(CompetenceEvent::struckId)
                 .filter(java.util.Objects::nonNull)
                 .toList();
         return events.stream()
-                .filter(event -> event.subject().equals(subject))
                 .filter(event -> event.kind() != Kind.STRUCK && !struck.contains(event.id()))
                 .toList();
     }
 
     /** Returns what a person holds of a subject on a day, as known at a moment. */
     public Holding holding(long personId, Subject subject, LocalDate day, Instant knownAt) {
-        List<CompetenceEvent> events = store.of(personId).stream()
-                .filter(event -> event.subject().equals(subject))
-                .toList();
-        return HoldingRules.on(events, terms(subject, policies.on(day)), day, knownAt);
+        return HoldingRules.on(store.of(personId, subject), terms(subject, policies.on(day)), day, knownAt);
     }
 
-    /** Returns what everybody who has to do with a subject holds of it, by person. */
-    public Map<Long, Holding> holders(Subject subject, LocalDate day, Instant knownAt) {
-        return byPerson(store.of(subject), terms(subject, policies.on(day)), day, knownAt);
+    /** Returns what everybody who has to do with a subject holds of it on a day, by person; without what it rests on. */
+    public Map<Long, Holding> holders(Subject subject, LocalDate day) {
+        HoldingRules.Terms terms = terms(subject, policies.on(day));
+        Map<Long, Holding> holders = new TreeMap<>();
+        standings.of(subject).forEach(row -> holders.put(row.personId(), holding(row, terms, day)));
+        return holders;
     }
 
-    /** Returns what a person holds, by subject. */
-    public List<Holding> holdings(long personId, LocalDate day, Instant knownAt) {
+    /** Answers from what is derived already where it can, else from the events themselves. */
+    private Holding holding(StandingStore.Row row, HoldingRules.Terms terms, LocalDate day) {
+        return row.answers(day, terms)
+                ? row.standing().on(day, terms, List.of())
+                : HoldingRules.on(store.of(row.personId(), row.subject()), terms, day, Instant.MAX);
+    }
+
+    /** Returns what a person holds on a day, by subject; without what it rests on. */
+    public List<Holding> holdings(long personId, LocalDate day) {
         KnowledgePolicy policy = policies.on(day);
-        return store.of(personId).stream().collect(Collectors.groupingBy(CompetenceEvent::subject)).entrySet().stream()
-                .map(of -> HoldingRules.on(of.getValue(), terms(of.getKey(), policy), day, knownAt))
+        Map<String, RouteSection> known = sectionsByCode();
+        return standings.of(personId).stream()
+                .map(row -> holding(row, terms(row.subject(), policy, known.get(row.subject().code())), day))
                 .sorted(Comparator.comparing(Holding::subject))
                 .toList();
     }
 
-    /** Returns what everybody holds on each of some days, by subject and then by person; everything is read once. */
-    public List<Map<Subject, Map<Long, Holding>>> everybody(List<LocalDate> days, Instant knownAt) {
-        Map<Subject, List<CompetenceEvent>> events = store.all().stream()
-                .collect(Collectors.groupingBy(CompetenceEvent::subject, TreeMap::new, Collectors.toList()));
-        Map<String, RouteSection> known =
-                sections.all().stream().collect(Collectors.toMap(RouteSection::code, Function.identity()));
+    /** Returns every subject of which something is entered, in order. */
+    public List<Subject> subjects() {
+        return standings.subjects().stream().sorted().toList();
+    }
+
+    /** Returns what everybody holds of some subjects on each of some days, by subject and then by person; all is read once. */
+    public List<Map<Subject, Map<Long, Holding>>> everybody(List<Subject> subjects, List<LocalDate> days) {
+        List<StandingStore.Row> rows = byKind(subjects, standings::of);
+        Map<String, RouteSection> known = sectionsByCode();
         return days.stream()
                 .map(day -> {
-                    KnowledgePolicy policy = policies.on(day);
+                    Function<Subject, HoldingRules.Terms> terms = terms(policies.on(day), known);
                     Map<Subject, Map<Long, Holding>> all = new TreeMap<>();
-                    events.forEach((subject, of) -> all.put(
-                            subject, byPerson(of, terms(subject, policy, known.get(subject.code())), day, knownAt)));
+                    for (StandingStore.Row row : rows) {
+                        all.computeIfAbsent(row.subject(), key -> new TreeMap<>())
+                                .put(row.personId(), holding(row, terms.apply(row.subject()), day));
+                    }
                     return all;
                 })
                 .toList();
     }
 
-    private static Map<Long, Holding> byPerson(
-            List<CompetenceEvent> events, HoldingRules.Terms terms, LocalDate day, Instant knownAt) {
-        Map<Long, Holding> holdings = new TreeMap<>();
-        events.stream()
-                .collect(Collectors.groupingBy(CompetenceEvent::personId))
-                .forEach((person, own) -> holdings.put(person, HoldingRules.on(own, terms, day, knownAt)));
-        return holdings;
+    /** As {@link #everybody}, for a day that has passed or as it was known at a moment: from the events themselves. */
+    public Map<Subject, Map<Long, Holding>> everybodyAsKnown(List<Subject> subjects, LocalDate day, Instant knownAt) {
+        Function<Subject, HoldingRules.Terms> terms = terms(policies.on(day), sectionsByCode());
+        Map<Subject, Map<Long, Holding>> all = new TreeMap<>();
+        byKind(subjects, store::of).stream()
+                .collect(Collectors.groupingBy(
+                        CompetenceEvent::subject, Collectors.groupingBy(CompetenceEvent::personId)))
+                .forEach((subject, people) -> {
+                    Map<Long, Holding> holdings = new TreeMap<>();
+                    people.forEach((person, events) ->
+                            holdings.put(person, HoldingRules.on(events, terms.apply(subject), day, knownAt)));
+                    all.put(subject, holdings);
+                });
+        return all;
+    }
+
+    private static <T> List<T> byKind(
+            List<Subject> subjects, BiFunction<Subject.Kind, Collection<String>, List<T>> read) {
+        return Stream.of(Subject.Kind.values())
+                .flatMap(kind -> read
+                        .apply(
+                                kind,
+                                subjects.stream()
+                                        .filter(subject -> subject.kind() == kind)
+                                        .map(Subject::code)
+                                        .toList())
+                        .stream())
+                .toList();
+    }
+
+    private static Function<Subject, HoldingRules.Terms> terms(
+            KnowledgePolicy policy, Map<String, RouteSection> known) {
+        Map<Subject, HoldingRules.Terms> found = new HashMap<>();
+        return of -> found.computeIfAbsent(of, subject -> terms(subject, policy, known.get(subject.code())));
+    }
+
+    private Map<String, RouteSection> sectionsByCode() {
+        return sections.all().stream().collect(Collectors.toMap(RouteSection::code, Function.identity()));
+    }
+
+    /** Returns the latest that was entered about a person, the latest first. */
+    public List<CompetenceEvent> latestEvents(long personId, int most) {
+        return store.latestOf(personId, most);
     }
 
     /** Returns everything entered about a person, the latest first. */
@@ -247,6 +302,37 @@ public class Knowledge {
         return store.of(personId).stream()
                 .sorted(Comparator.comparing(CompetenceEvent::id).reversed())
                 .toList();
+    }
+
+    public Optional<CompetenceEvent> event(long id) {
+        return store.find(id);
+    }
+
+    private void derive(long personId, Subject subject) {
+        HoldingRules.Terms terms = terms(subject, policies.on(LocalDate.now(clock.withZone(zone))));
+        standings.put(personId, terms, HoldingRules.standing(store.of(personId, subject), terms));
+    }
+
+    /** Derives anew from the events all that a person holds; nobody enters anything about them meanwhile. */
+    @Transactional
+    public void derive(long personId) {
+        store.lock(personId);
+        KnowledgePolicy policy = policies.on(LocalDate.now(clock.withZone(zone)));
+        Map<String, RouteSection> known = sectionsByCode();
+        standings.clear(personId);
+        store.of(personId).stream()
+                .collect(Collectors.groupingBy(CompetenceEvent::subject))
+                .forEach((subject, events) -> {
+                    HoldingRules.Terms terms = terms(subject, policy, known.get(subject.code()));
+                    standings.put(personId, terms, HoldingRules.standing(events, terms));
+                });
+    }
+
+    /** Derives anew what a person holds of one subject. */
+    @Transactional
+    public void deriveAgain(long personId, Subject subject) {
+        store.lock(personId);
+        derive(personId, subject);
     }
 
     private HoldingRules.Terms terms(Subject subject, KnowledgePolicy policy) {

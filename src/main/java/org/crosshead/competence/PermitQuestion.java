@@ -85,7 +85,7 @@ class PermitQuestion {
         companions.forEach(one -> crew.add(one.personId()));
         List<Held> held = subjects.stream()
                 .sorted()
-                .map(subject -> held(subject, knowledge.holders(subject, day, now), crew))
+                .map(subject -> held(subject, knowledge.holders(subject, day), crew, day, now))
                 .toList();
         return new Asked(
                 day,
@@ -98,12 +98,13 @@ class PermitQuestion {
                 held);
     }
 
-    private static Held held(Subject subject, Map<Long, Holding> all, Set<Long> crew) {
+    /** Of the crew with what it rests on, of everybody else only whether they hold it. */
+    private Held held(Subject subject, Map<Long, Holding> all, Set<Long> crew, LocalDate day, Instant now) {
         Map<Long, Holding> ofCrew = new HashMap<>();
         List<Long> holders = new ArrayList<>();
         all.forEach((person, holding) -> {
             if (crew.contains(person)) {
-                ofCrew.put(person, holding);
+                ofCrew.put(person, knowledge.holding(person, subject, day, now));
             }
             if (holding.counts()) {
                 holders.add(person);

@@ -1,8 +1,8 @@
 package org.crosshead.competence;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.crosshead.competence.Holding.State;
 import org.jspecify.annotations.Nullable;
 
@@ -37,14 +37,15 @@ final class PersonalRules {
         return usual.isBefore(byAge) ? usual : byAge;
     }
 
-    /** Returns what is had on a day, from the events that count by then, in the order of their days. */
-    static Holding on(List<CompetenceEvent> events, HoldingRules.Terms terms, LocalDate day) {
+    /** Returns how it stands after events that count, in the order of their days. */
+    static Standing standing(List<CompetenceEvent> events, List<Long> because) {
         State state = State.NOT_HELD;
         boolean suspended = false;
         LocalDate until = null;
         LocalDate from = null;
-        List<Long> because = new ArrayList<>();
+        LocalDate last = null;
         for (CompetenceEvent event : events) {
+            last = event.day();
             switch (event.kind()) {
                 case LICENSED, FIT, FIT_RESTRICTED -> {
                     state = State.HELD;
@@ -61,14 +62,6 @@ final class PersonalRules {
             }
             because.add(event.id());
         }
-        State shown = state;
-        if (state == State.HELD && until != null) {
-            boolean due = !day.plusDays(terms.policy().warnDays()).isBefore(until);
-            shown = day.isAfter(until) ? State.LAPSED : due ? State.DUE : State.HELD;
-        }
-        if (suspended && shown != State.WITHDRAWN) {
-            shown = State.SUSPENDED;
-        }
-        return new Holding(terms.subject(), shown, state == State.HELD ? until : null, null, from, because);
+        return new Standing(state, suspended, null, null, from, until, Set.of(), last);
     }
 }

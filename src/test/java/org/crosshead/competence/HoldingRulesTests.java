@@ -323,6 +323,21 @@ class HoldingRulesTests {
         }
     }
 
+    /** How it stands after the last event answers for every later day as all the events do. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void standingAfterTheLastEventAnswersForEveryLaterDay(int seed) {
+        List<CompetenceEvent> events = history(seed).subList(0, 5 + 2 * seed);
+        HoldingRules.Terms terms = terms(6, null, policy(36));
+        Standing standing = HoldingRules.standing(events, terms);
+        LocalDate last = Objects.requireNonNull(standing.lastDay());
+        for (int days = 0; days < 800; days += 7) {
+            LocalDate day = last.plusDays(days);
+            Holding whole = HoldingRules.on(events, terms, day, LATER);
+            assertThat(standing.on(day, terms, whole.because())).isEqualTo(whole);
+        }
+    }
+
     /** A turn more never takes anything away. */
     @ParameterizedTest
     @MethodSource("seeds")

@@ -83,6 +83,7 @@ abstract class KnowledgeContract {
         sections = SectionsForTests.on(jdbc, routes(), people, journaled, actor, clock);
         knowledge = new Knowledge(
                 new EventStore(jdbc),
+                new StandingStore(jdbc),
                 new KnowledgePolicies(jdbc),
                 sections,
                 people,
@@ -204,8 +205,8 @@ abstract class KnowledgeContract {
         assertThat(state(TODAY.plusMonths(12))).isEqualTo(State.DUE);
         assertThat(state(TODAY.plusMonths(12).plusDays(1))).isEqualTo(State.LAPSED);
         assertThat(journal).contains("competence.authorised HV3-DOWN");
-        assertThat(knowledge.holders(ROAD, TODAY, clock.instant())).containsOnlyKeys(ina);
-        assertThat(knowledge.everybody(List.of(TODAY), clock.instant()).get(0).get(ROAD))
+        assertThat(knowledge.holders(ROAD, TODAY)).containsOnlyKeys(ina);
+        assertThat(knowledge.everybody(List.of(ROAD), List.of(TODAY)).get(0).get(ROAD))
                 .containsOnlyKeys(ina);
     }
 
@@ -232,6 +233,48 @@ abstract class KnowledgeContract {
                     .hasMessage("nothing-to-strike");
         }
         assertThat(knowledge.events(ina)).hasSize(3);
+    }
+
+    /** What is derived at each entry is what is derived from all events anew, and what they say themselves. */
+    @Test
+    void derivedAnewItIsTheSame() {
+        approved();
+        enter(ina, Kind.TAKEN_OVER, TODAY.minusMonths(20), "ledger, page 7");
+        long worked = enter(ina, Kind.WORKED, TODAY.minusMonths(11), "2E07");
+        enter(ina, Kind.DAY_ONLY, TODAY.minusMonths(2), "eyesight at night");
+        knowledge.enter(new Knowledge.Entry(
+                ina,
+                Kind.FIT,
+                Subject.MEDICAL,
+                TODAY.minusMonths(1),
+                null,
+                null,
+                TODAY.plusMonths(30),
+                LocalDate.of(1985, 4, 2),
+                ""));
+        for (int step = 0; step < 2; step++) {
+            List<Holding> at = knowledge.holdings(ina, TODAY);
+            assertThat(at).hasSize(2);
+            transaction.executeWithoutResult(status -> knowledge.derive(ina));
+            assertThat(knowledge.holdings(ina, TODAY)).isEqualTo(at);
+            for (Holding holding : at) {
+                Holding told = knowledge.holding(ina, holding.subject(), TODAY, clock.instant());
+                assertThat(told.state()).isEqualTo(holding.state());
+                assertThat(told.lastGoodDay()).isEqualTo(holding.lastGoodDay());
+                assertThat(told.limits()).isEqualTo(holding.limits());
+            }
+            actAs(hilde, "MANAGER");
+            if (step == 0) {
+                knowledge.enter(new Knowledge.Entry(ina, Kind.STRUCK, ROAD, TODAY, null, worked, "had not driven it"));
+            }
+        }
+        assertThat(knowledge.holders(ROAD, TODAY).get(ina)).extracting(Holding::state).isEqualTo(State.LAPSED);
+        assertThat(knowledge.holders(ROAD, TODAY.minusMonths(12)).get(ina))
+                .as("a day before the last entry is read from the events")
+                .extracting(Holding::state)
+                .isEqualTo(State.HELD);
+        assertThat(knowledge.everybodyAsKnown(List.of(ROAD), TODAY.minusMonths(12), clock.instant()).get(ROAD))
+                .containsOnlyKeys(ina);
     }
 
     @Test

@@ -5,15 +5,11 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.crosshead.competence.ActRefusedException;
 import org.crosshead.competence.CompetenceEvent;
 import org.crosshead.competence.CompetenceEvent.Kind;
-import org.crosshead.competence.Holding;
 import org.crosshead.competence.Knowledge;
-import org.crosshead.competence.KnowledgePolicies;
 import org.crosshead.competence.Subject;
 import org.crosshead.crew.People;
 import org.crosshead.crew.Person;
@@ -34,16 +30,14 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.server.ResponseStatusException;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
-/** Who knows what: everybody on one page, one person, and what may be entered. */
+/** What one person knows, and what may be entered about them. */
 @Controller
 @RequestMapping("/knowledge")
 class KnowledgeController {
 
-    /** For which cover is told, from now on. */
-    private static final List<Integer> MONTHS = List.of(0, 3, 6, 9, 12);
+    private static final int EVENTS_SHOWN = 200;
 
     private final Knowledge knowledge;
-    private final KnowledgePolicies policies;
     private final People people;
     private final RouteSections sections;
     private final LocomotiveClasses classes;
@@ -54,7 +48,6 @@ class KnowledgeController {
 
     KnowledgeController(
             Knowledge knowledge,
-            KnowledgePolicies policies,
             People people,
             RouteSections sections,
             LocomotiveClasses classes,
@@ -63,7 +56,6 @@ class KnowledgeController {
             Clock clock,
             ZoneId zone) {
         this.knowledge = knowledge;
-        this.policies = policies;
         this.people = people;
         this.sections = sections;
         this.classes = classes;
@@ -77,55 +69,6 @@ class KnowledgeController {
         return LocalDate.now(clock.withZone(zone));
     }
 
-    /** A line of the page of everybody. */
-    record Row(Person person, List<Optional<Holding>> cells) {}
-
-    /** How many could work a subject now and in each of the coming months, if nothing is done. */
-    record Cover(Subject subject, List<Long> months) {}
-
-    @GetMapping
-    String everybody(@RequestParam(defaultValue = "") String day, Model model) {
-        LocalDate shown = day(day);
-        List<Map<Subject, Map<Long, Holding>>> ahead =
-                knowledge.everybody(MONTHS.stream().map(shown::plusMonths).toList(), clock.instant());
-        Map<Subject, Map<Long, Holding>> all = ahead.get(0);
-        List<Subject> subjects = List.copyOf(all.keySet());
-        List<Row> rows = people.all().stream()
-                .map(person -> new Row(
-                        person,
-                        subjects.stream()
-                                .map(subject -> Optional.ofNullable(
-                                        all.getOrDefault(subject, Map.of()).get(person.id())))
-                                .toList()))
-                .filter(row -> row.cells().stream().anyMatch(Optional::isPresent))
-                .toList();
-        model.addAttribute("day", shown);
-        model.addAttribute("months", MONTHS);
-        model.addAttribute("subjects", subjects);
-        model.addAttribute("rows", rows);
-        model.addAttribute(
-                "cover",
-                subjects.stream()
-                        .map(subject -> new Cover(
-                                subject,
-                                ahead.stream()
-                                        .map(then -> then.getOrDefault(subject, Map.of()).values().stream()
-                                                .filter(Holding::counts)
-                                                .count())
-                                        .toList()))
-                        .toList());
-        model.addAttribute("policy", policies.on(shown));
-        return "competence/everybody";
-    }
-
-    private LocalDate day(String typed) {
-        try {
-            return typed.isBlank() ? today() : LocalDate.parse(typed.strip());
-        } catch (DateTimeParseException ex) {
-            return today();
-        }
-    }
-
     @GetMapping("/{staffNumber}")
     String person(@PathVariable String staffNumber, Model model) {
         Person person = known(staffNumber);
@@ -136,8 +79,9 @@ class KnowledgeController {
         List<Person> all = people.all();
         model.addAttribute("person", person);
         model.addAttribute("own", own);
-        model.addAttribute("holdings", knowledge.holdings(person.id(), today(), clock.instant()));
-        model.addAttribute("events", knowledge.events(person.id()));
+        model.addAttribute("holdings", knowledge.holdings(person.id(), today()));
+        model.addAttribute("events", knowledge.latestEvents(person.id(), EVENTS_SHOWN));
+        model.addAttribute("shown", EVENTS_SHOWN);
         model.addAttribute("names", new Names(all));
         model.addAttribute("subjects", subjects());
         model.addAttribute("people", all);
@@ -188,9 +132,9 @@ class KnowledgeController {
     private Knowledge.Entry entry(Person person, Form form) {
         String note = form.note() == null ? "" : form.note();
         if (form.struck() != null) {
-            CompetenceEvent struck = knowledge.events(person.id()).stream()
-                    .filter(event -> form.struck().equals(event.id()))
-                    .findFirst()
+            CompetenceEvent struck = knowledge
+                    .event(form.struck())
+                    .filter(event -> event.personId() == person.id())
                     .orElseThrow(() -> new ActRefusedException("nothing-to-strike"));
             return new Knowledge.Entry(person.id(), Kind.STRUCK, struck.subject(), today(), null, struck.id(), note);
         }

@@ -58,7 +58,7 @@ class KnowledgeDue implements StartPageSection {
     public List<Link> links(Actor actor) {
         LocalDate today = LocalDate.now(clock.withZone(zone));
         Map<Subject, Map<Long, Holding>> all =
-                knowledge.everybody(List.of(today), clock.instant()).get(0);
+                knowledge.everybody(knowledge.subjects(), List.of(today)).get(0);
         List<Link> links = new ArrayList<>();
         for (Person person : people.all()) {
             boolean own = Long.valueOf(person.id()).equals(actor.personId());

@@ -111,7 +111,9 @@ public final class Endpoints {
                 "/briefings/**")) {
             rules.add(EndpointRule.posts(GET, pattern, EVERY_POST));
         }
-        rules.add(EndpointRule.posts(GET, "/knowledge", "MANAGER", "INSPECTOR", "ASSESSOR", "ADMINISTRATOR"));
+        for (String pattern : List.of("/knowledge", "/knowledge.csv")) {
+            rules.add(EndpointRule.posts(GET, pattern, "MANAGER", "INSPECTOR", "ASSESSOR", "ADMINISTRATOR"));
+        }
         for (String pattern : List.of("/knowledge/*", "/knowledge-policy", "/permits/*", "/sections")) {
             rules.add(EndpointRule.posts(GET, pattern, EVERY_POST));
         }

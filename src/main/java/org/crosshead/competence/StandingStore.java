@@ -1,0 +1,163 @@
+package org.crosshead.competence;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.crosshead.competence.Holding.Limit;
+import org.crosshead.competence.Holding.State;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** The table of what everybody holds after all that is entered; derived from the events and made anew from them at any time. */
+@Repository
+class StandingStore {
+
+    private static final String SELECT = "select * from competence_standing ";
+
+    private final JdbcClient jdbc;
+
+    StandingStore(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    /**
+     * A row.
+     *
+     * @param lapseMonths by which it was derived
+     * @param assessmentMonths by which it was derived
+     */
+    record Row(long personId, Subject subject, Standing standing, int lapseMonths, int assessmentMonths) {
+
+        /** Says whether it answers for a day by these terms. */
+        boolean answers(LocalDate day, HoldingRules.Terms terms) {
+            LocalDate last = standing.lastDay();
+            return lapseMonths == terms.lapseMonths()
+                    && assessmentMonths == terms.policy().assessmentMonths()
+                    && (last == null || !day.isBefore(last));
+        }
+    }
+
+    void put(long personId, HoldingRules.Terms terms, Standing standing) {
+        Subject subject = terms.subject();
+        jdbc.sql("delete from competence_standing where subject_kind = ? and subject_code = ? and person_id = ?")
+                .params(subject.kind().name(), subject.code(), personId)
+                .update();
+        LocalDate last = standing.lastDay();
+        if (last == null) {
+            return;
+        }
+        jdbc.sql("""
+                        insert into competence_standing (person_id, subject_kind, subject_code, state, suspended, since_day, worked_day,
+                            assessed_day, until_day, limits, last_day, lapse_months, assessment_months)
+                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
+                        """)
+                .params(personId, subject.kind().name(), subject.code())
+                .params(standing.state().name(), standing.suspended())
+                .param(standing.since())
+                .param(standing.worked())
+                .param(standing.assessed())
+                .param(standing.until())
+                .param(standing.limits().stream().map(Limit::name).sorted().collect(Collectors.joining(" ")))
+                .params(last, terms.lapseMonths(), terms.policy().assessmentMonths())
+                .update();
+    }
+
+    void clear(long personId) {
+        jdbc.sql("delete from competence_standing where person_id = ?")
+                .param(personId)
+                .update();
+    }
+
+    List<Row> of(Subject subject) {
+        return jdbc.sql(SELECT + "where subject_kind = ? and subject_code = ?")
+                .params(subject.kind().name(), subject.code())
+                .query(StandingStore::row)
+                .list();
+    }
+
+    List<Row> of(long personId) {
+        return jdbc.sql(SELECT + "where person_id = ?")
+                .param(personId)
+                .query(StandingStore::row)
+                .list();
+    }
+
+    /** Returns the rows of these sections, classes or personal subjects. */
+    List<Row> of(Subject.Kind kind, Collection<String> codes) {
+        return codes.isEmpty()
+                ? List.of()
+                : jdbc.sql(SELECT + "where subject_kind = :kind and subject_code in (:codes)")
+                        .param("kind", kind.name())
+                        .param("codes", codes)
+                        .query(StandingStore::row)
+                        .list();
+    }
+
+    List<Row> all() {
+        return jdbc.sql(SELECT).query(StandingStore::row).list();
+    }
+
+    /** Returns every subject of which something is entered. */
+    List<Subject> subjects() {
+        return jdbc.sql("select distinct subject_kind, subject_code from competence_standing")
+                .query((rs, row) -> subject(rs))
+                .list();
+    }
+
+    boolean isEmpty() {
+        return jdbc.sql("select person_id from competence_standing limit 1")
+                .query(Long.class)
+                .optional()
+                .isEmpty();
+    }
+
+    /** Says whether some of it was derived by another period between assessments. */
+    boolean isDerivedOtherwise(int assessmentMonths) {
+        return jdbc.sql("select person_id from competence_standing where assessment_months <> ? limit 1")
+                .param(assessmentMonths)
+                .query(Long.class)
+                .optional()
+                .isPresent();
+    }
+
+    private static Subject subject(ResultSet rs) throws SQLException {
+        return new Subject(Subject.Kind.valueOf(rs.getString("subject_kind")), rs.getString("subject_code"));
+    }
+
+    private static Row row(ResultSet rs, int number) throws SQLException {
+        Standing standing = new Standing(
+                State.valueOf(rs.getString("state")),
+                rs.getBoolean("suspended"),
+                day(rs, "since_day"),
+                day(rs, "worked_day"),
+                day(rs, "assessed_day"),
+                day(rs, "until_day"),
+                limits(rs.getString("limits")),
+                day(rs, "last_day"));
+        return new Row(
+                rs.getLong("person_id"),
+                subject(rs),
+                standing,
+                rs.getInt("lapse_months"),
+                rs.getInt("assessment_months"));
+    }
+
+    private static Set<Limit> limits(String stored) {
+        return stored.isEmpty()
+                ? Set.of()
+                : Arrays.stream(stored.split(" "))
+                        .map(Limit::valueOf)
+                        .collect(Collectors.toCollection(() -> EnumSet.noneOf(Limit.class)));
+    }
+
+    private static @Nullable LocalDate day(ResultSet rs, String column) throws SQLException {
+        return rs.getObject(column, LocalDate.class);
+    }
+}
