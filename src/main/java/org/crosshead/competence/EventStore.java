@@ -103,7 +103,8 @@ class EventStore {
 
     /** Returns the ids of all people about whom something is entered. */
     List<Long> people() {
-        return jdbc.sql("select id from person p where exists (select 1 from competence_event e where e.person_id = p.id) order by id")
+        return jdbc.sql(
+                        "select id from person p where exists (select 1 from competence_event e where e.person_id = p.id) order by id")
                 .query(Long.class)
                 .list();
     }

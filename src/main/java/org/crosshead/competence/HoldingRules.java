@@ -57,7 +57,8 @@ public final class HoldingRules {
         }
         Fold fold = new Fold(terms, because);
         counted.forEach(fold::take);
-        return fold.standing(counted.isEmpty() ? null : counted.get(counted.size() - 1).day());
+        return fold.standing(
+                counted.isEmpty() ? null : counted.get(counted.size() - 1).day());
     }
 
     /** Returns the events that count, by day. */

@@ -225,7 +225,10 @@ public class Knowledge {
         KnowledgePolicy policy = policies.on(day);
         Map<String, RouteSection> known = sectionsByCode();
         return standings.of(personId).stream()
-                .map(row -> holding(row, terms(row.subject(), policy, known.get(row.subject().code())), day))
+                .map(row -> holding(
+                        row,
+                        terms(row.subject(), policy, known.get(row.subject().code())),
+                        day))
                 .sorted(Comparator.comparing(Holding::subject))
                 .toList();
     }

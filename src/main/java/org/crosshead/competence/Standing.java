@@ -33,7 +33,8 @@ record Standing(
     }
 
     /** Returns until when it lasts if nothing more happens; null where it is not held. */
-    @Nullable LocalDate lastGoodDay(HoldingRules.Terms terms) {
+    @Nullable
+    LocalDate lastGoodDay(HoldingRules.Terms terms) {
         if (state != State.HELD) {
             return null;
         }

@@ -15,6 +15,7 @@ import org.crosshead.route.Restrictions;
 import org.crosshead.route.RouteChangedException;
 import org.crosshead.route.RouteRefusedException;
 import org.crosshead.route.Routes;
+import org.crosshead.routeknowledge.Cues;
 import org.crosshead.routeknowledge.RouteSections;
 import org.crosshead.routeknowledge.SectionRefusedException;
 import org.crosshead.stock.Engines;
@@ -72,7 +73,7 @@ class DraftEntry {
 
     /** The services of what people know. */
     @Component
-    record KnowledgeServices(RouteSections sections, Knowledge known) {}
+    record KnowledgeServices(RouteSections sections, Cues cues, Knowledge known) {}
 
     /** Enters the whole plan; callers hold the transaction, and give it up when there are problems. */
     void enter(ImportPlan plan, String reason, ProblemList problems) {
@@ -90,6 +91,7 @@ class DraftEntry {
         each(plan.trains(), draft -> run(draft, reason), problems);
         each(plan.knowledge().sections(), knowledge.sections()::enter, problems);
         problems.throwIfAny();
+        each(plan.knowledge().cues(), knowledge.cues()::enter, problems);
         each(plan.knowledge().events(), this::know, problems);
         problems.throwIfAny();
     }

@@ -27,6 +27,7 @@ import org.crosshead.route.Scope;
 import org.crosshead.route.SpeedUnit;
 import org.crosshead.route.TrainKind;
 import org.crosshead.routeknowledge.Band;
+import org.crosshead.routeknowledge.Cue;
 import org.crosshead.stock.Bearing;
 import org.crosshead.stock.BrakeKind;
 import org.crosshead.stock.LocomotiveClassDraft.NoteTopic;
@@ -199,6 +200,12 @@ public enum ImportFile {
             neededWord("band", Band.class),
             needed("hard", TEXT),
             optional("teacher", TEXT)),
+    CUES(
+            needed("section_code", TEXT),
+            needed("feature_name", TEXT),
+            neededWord("tells", Cue.Tells.class),
+            needed("meaning", TEXT),
+            needed("missed", TEXT)),
     KNOWLEDGE(
             needed("staff_number", TEXT),
             neededWord("event", CompetenceEvent.Kind.class),

@@ -6,6 +6,7 @@ import org.crosshead.crew.PersonDraft;
 import org.crosshead.route.JunctionDraft;
 import org.crosshead.route.RestrictionDraft;
 import org.crosshead.route.RouteDraft;
+import org.crosshead.routeknowledge.Cue;
 import org.crosshead.routeknowledge.SectionDraft;
 import org.crosshead.stock.EngineDraft;
 import org.crosshead.stock.FormationDraft;
@@ -42,10 +43,14 @@ record ImportPlan(
     }
 
     /** Sections that people sign, and what is known of people. */
-    record Knowledge(List<Located<SectionDraft>> sections, List<Located<KnowledgeReader.EventDraft>> events) {
+    record Knowledge(
+            List<Located<SectionDraft>> sections,
+            List<Located<Cue>> cues,
+            List<Located<KnowledgeReader.EventDraft>> events) {
 
         Knowledge {
             sections = List.copyOf(sections);
+            cues = List.copyOf(cues);
             events = List.copyOf(events);
         }
     }

@@ -70,6 +70,7 @@ public class Importer {
                 new TrainReader(sheets, units, moments, problems).trains(),
                 new ImportPlan.Knowledge(
                         new KnowledgeReader(sheets, units, moments).sections(),
+                        new KnowledgeReader(sheets, units, moments).cues(),
                         new KnowledgeReader(sheets, units, moments).events()),
                 sheets.lines(ImportFile.POLICY_FIGURES).stream()
                         .map(line -> policy(line, moments))

@@ -9,6 +9,7 @@ import org.crosshead.competence.Subject;
 import org.crosshead.route.Direction;
 import org.crosshead.route.MeasureUnit;
 import org.crosshead.routeknowledge.Band;
+import org.crosshead.routeknowledge.Cue;
 import org.crosshead.routeknowledge.SectionDraft;
 import org.jspecify.annotations.Nullable;
 
@@ -41,6 +42,20 @@ final class KnowledgeReader {
 
     List<Located<SectionDraft>> sections() {
         return sheets.lines(ImportFile.SECTIONS).stream().map(this::section).toList();
+    }
+
+    List<Located<Cue>> cues() {
+        return sheets.lines(ImportFile.CUES).stream()
+                .map(line -> new Located<>(
+                        new Cue(
+                                line.text("section_code"),
+                                line.text("feature_name"),
+                                line.word("tells", Cue.Tells.class),
+                                line.text("meaning"),
+                                line.text("missed")),
+                        line,
+                        Map.of()))
+                .toList();
     }
 
     List<Located<EventDraft>> events() {

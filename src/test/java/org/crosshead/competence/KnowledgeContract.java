@@ -268,12 +268,16 @@ abstract class KnowledgeContract {
                 knowledge.enter(new Knowledge.Entry(ina, Kind.STRUCK, ROAD, TODAY, null, worked, "had not driven it"));
             }
         }
-        assertThat(knowledge.holders(ROAD, TODAY).get(ina)).extracting(Holding::state).isEqualTo(State.LAPSED);
+        assertThat(knowledge.holders(ROAD, TODAY).get(ina))
+                .extracting(Holding::state)
+                .isEqualTo(State.LAPSED);
         assertThat(knowledge.holders(ROAD, TODAY.minusMonths(12)).get(ina))
                 .as("a day before the last entry is read from the events")
                 .extracting(Holding::state)
                 .isEqualTo(State.HELD);
-        assertThat(knowledge.everybodyAsKnown(List.of(ROAD), TODAY.minusMonths(12), clock.instant()).get(ROAD))
+        assertThat(knowledge
+                        .everybodyAsKnown(List.of(ROAD), TODAY.minusMonths(12), clock.instant())
+                        .get(ROAD))
                 .containsOnlyKeys(ina);
     }
 

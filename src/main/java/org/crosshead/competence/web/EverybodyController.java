@@ -1,5 +1,6 @@
 package org.crosshead.competence.web;
 
+import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.Writer;
@@ -31,7 +32,6 @@ import org.springframework.http.HttpHeaders;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
-import jakarta.servlet.http.HttpServletResponse;
 
 /** Who knows what: people by section and class, for any day, as known now or at an earlier day; with what cover there is. */
 @Controller
@@ -142,8 +142,8 @@ class EverybodyController {
                 .collect(Collectors.toSet());
         return knowledge.subjects().stream()
                 .filter(subject -> asked.kind() == null || subject.kind() == asked.kind())
-                .filter(subject -> route.isEmpty()
-                        || (subject.kind() == Subject.Kind.SECTION && onRoute.contains(subject.code())))
+                .filter(subject ->
+                        route.isEmpty() || (subject.kind() == Subject.Kind.SECTION && onRoute.contains(subject.code())))
                 .toList();
     }
 
@@ -214,7 +214,10 @@ class EverybodyController {
                         day(holding.lastGoodDay()),
                         day(holding.lastWorked()),
                         day(holding.assessed()),
-                        holding.limits().stream().map(Holding.Limit::name).sorted().collect(Collectors.joining(" ")))
+                        holding.limits().stream()
+                                .map(Holding.Limit::name)
+                                .sorted()
+                                .collect(Collectors.joining(" ")))
                 + "\r\n";
     }
 

@@ -4,14 +4,14 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.crosshead.competence.Holding;
 import org.crosshead.competence.Knowledge;
-import org.crosshead.competence.Subject;
 import org.crosshead.crew.People;
 import org.crosshead.crew.Person;
 import org.crosshead.platform.CurrentActor.Actor;
@@ -24,6 +24,8 @@ import org.springframework.stereotype.Component;
 @Component
 @Order(2)
 class KnowledgeDue implements StartPageSection {
+
+    private static final int SHOWN = 40;
 
     private final Knowledge knowledge;
     private final People people;
@@ -57,22 +59,45 @@ class KnowledgeDue implements StartPageSection {
     @Override
     public List<Link> links(Actor actor) {
         LocalDate today = LocalDate.now(clock.withZone(zone));
-        Map<Subject, Map<Long, Holding>> all =
-                knowledge.everybody(knowledge.subjects(), List.of(today)).get(0);
-        List<Link> links = new ArrayList<>();
-        for (Person person : people.all()) {
-            boolean own = Long.valueOf(person.id()).equals(actor.personId());
-            String due = all.values().stream()
-                    .map(holders -> holders.get(person.id()))
-                    .filter(Objects::nonNull)
-                    .filter(holding -> holding.state() == Holding.State.DUE || holding.state() == Holding.State.LAPSED)
-                    .map(this::said)
-                    .collect(Collectors.joining("; "));
-            if ((actor.holds("MANAGER") || own) && !due.isEmpty()) {
-                links.add(new Link("/knowledge/" + person.staffNumber(), person.name(), due));
-            }
+        return actor.holds("MANAGER") ? ofEverybody(today) : own(actor, today);
+    }
+
+    private List<Link> own(Actor actor, LocalDate today) {
+        Long personId = actor.personId();
+        return personId == null
+                ? List.of()
+                : people.find(personId).flatMap(person -> link(person, knowledge.holdings(personId, today))).stream()
+                        .toList();
+    }
+
+    private List<Link> ofEverybody(LocalDate today) {
+        Map<Long, List<Holding>> due = new HashMap<>();
+        knowledge
+                .everybody(knowledge.subjects(), List.of(today))
+                .get(0)
+                .values()
+                .forEach(holders -> holders.forEach((person, holding) ->
+                        due.computeIfAbsent(person, key -> new ArrayList<>()).add(holding)));
+        List<Link> links = people.all().stream()
+                .flatMap(person -> link(person, due.getOrDefault(person.id(), List.of())).stream())
+                .toList();
+        if (links.size() <= SHOWN) {
+            return links;
         }
-        return links;
+        List<Link> shown = new ArrayList<>(links.subList(0, SHOWN));
+        Object[] more = {links.size() - SHOWN};
+        shown.add(new Link("/knowledge", messages.getMessage("competence.start.due-more", more, Locale.UK), ""));
+        return shown;
+    }
+
+    private Optional<Link> link(Person person, List<Holding> holdings) {
+        String due = holdings.stream()
+                .filter(holding -> holding.state() == Holding.State.DUE || holding.state() == Holding.State.LAPSED)
+                .map(this::said)
+                .collect(Collectors.joining("; "));
+        return due.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Link("/knowledge/" + person.staffNumber(), person.name(), due));
     }
 
     private String said(Holding holding) {

@@ -114,7 +114,8 @@ public final class Endpoints {
         for (String pattern : List.of("/knowledge", "/knowledge.csv")) {
             rules.add(EndpointRule.posts(GET, pattern, "MANAGER", "INSPECTOR", "ASSESSOR", "ADMINISTRATOR"));
         }
-        for (String pattern : List.of("/knowledge/*", "/knowledge-policy", "/permits/*", "/sections")) {
+        for (String pattern : List.of(
+                "/knowledge/*", "/knowledge-policy", "/permits/*", "/sections", "/sections/*/card", "/self-test/**")) {
             rules.add(EndpointRule.posts(GET, pattern, EVERY_POST));
         }
         rules.add(EndpointRule.posts(GET, "/people/**", "MANAGER", "INSPECTOR", "ASSESSOR", "ADMINISTRATOR"));
@@ -134,6 +135,7 @@ public final class Endpoints {
         rules.add(EndpointRule.posts(POST, "/knowledge/*", EVERY_POST));
         rules.add(EndpointRule.posts(POST, "/knowledge-policy", "MANAGER"));
         rules.add(EndpointRule.posts(POST, "/knowledge-policy/*/approve", "MANAGER", "ASSESSOR", "INSPECTOR"));
+        rules.add(EndpointRule.posts(POST, "/self-test/*", EVERY_POST));
         rules.add(EndpointRule.posts(POST, "/permits/*/decline", "DRIVER", "FIREMAN"));
         rules.add(EndpointRule.posts(POST, "/permits/*/decide", EVERY_POST));
         rules.add(EndpointRule.posts(POST, "/permits/*/confirm", "MANAGER", "INSPECTOR"));

@@ -26,6 +26,7 @@ class PageFrameAdvice {
             Map.entry("/formations", "platform.nav.formations"),
             Map.entry("/people", "platform.nav.people"),
             Map.entry("/sections", "platform.nav.sections"),
+            Map.entry("/self-test", "platform.nav.self-test"),
             Map.entry("/knowledge", "platform.nav.knowledge"),
             Map.entry("/import", "platform.nav.import"),
             Map.entry("/journal", "platform.nav.journal"),

@@ -31,16 +31,22 @@ class LongSectionDiagram implements RouteDiagram {
 
     @Override
     public String svg(RouteRevision revision) {
+        return svg(
+                revision, revision.content().fromMeasure(), revision.content().toMeasure());
+    }
+
+    @Override
+    public String svg(RouteRevision revision, double fromMeasure, double toMeasure) {
         PathGeometry path = RoutePaths.rising(revision);
         RouteDraft draft = revision.content();
         boolean chains = draft.measureUnit() == MeasureUnit.CHAINS;
         LongSection.Profile profile = new LongSection.Profile(points(path, draft), slopes(path, draft), places(draft));
-        double length = post(draft, draft.toMeasure()) - post(draft, draft.fromMeasure());
+        double length = post(draft, toMeasure) - post(draft, fromMeasure);
         int panels = (int) Math.max(1, Math.ceil(length / (chains ? PANEL_MILES : PANEL_KM)));
         StringBuilder drawings = new StringBuilder();
         for (int i = 0; i < panels; i++) {
-            double from = post(draft, draft.fromMeasure()) + length * i / panels;
-            double to = post(draft, draft.fromMeasure()) + length * (i + 1) / panels;
+            double from = post(draft, fromMeasure) + length * i / panels;
+            double to = post(draft, fromMeasure) + length * (i + 1) / panels;
             drawings.append(LongSection.svg(profile, new LongSection.Panel(from, to), words(draft, from, to)));
         }
         return drawings.toString();
