@@ -94,7 +94,6 @@ class SelfTestsTests {
 
     @ParameterizedTest
     @CsvSource({
-        "0, false, 0",
         "1, false, 1",
         "2, false, 3",
         "3, false, 7",
