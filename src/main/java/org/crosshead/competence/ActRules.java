@@ -53,6 +53,11 @@ final class ActRules {
 
     private ActRules() {}
 
+    /** Says whether it matters for an act that nobody holds the subject yet. */
+    static boolean asksWhoHolds(Kind kind) {
+        return ASSESSMENTS.contains(kind);
+    }
+
     /**
      * Somebody who acts.
      *

@@ -178,7 +178,7 @@ public class Knowledge {
                         .map(section -> section.isOpen(event.day()))
                         .orElse(false);
         LocalDate today = LocalDate.now(clock.withZone(zone));
-        boolean first = holders(event.subject(), event.day()).values().stream().noneMatch(Holding::counts);
+        boolean first = ActRules.asksWhoHolds(event.kind()) && !anybodyHolds(event.subject(), event.day());
         return new ActRules.Known(
                 today,
                 left,
@@ -211,6 +211,13 @@ public class Knowledge {
         Map<Long, Holding> holders = new TreeMap<>();
         standings.of(subject).forEach(row -> holders.put(row.personId(), holding(row, terms, day)));
         return holders;
+    }
+
+    private boolean anybodyHolds(Subject subject, LocalDate day) {
+        HoldingRules.Terms terms = terms(subject, policies.on(day));
+        return standings.of(subject).stream()
+                .sorted(Comparator.comparing(row -> !row.answers(day, terms)))
+                .anyMatch(row -> holding(row, terms, day).counts());
     }
 
     /** Answers from what is derived already where it can, else from the events themselves. */

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.crosshead.competence.Permit.Bar;
 import org.crosshead.competence.PermitRules.Asked;
@@ -149,8 +150,10 @@ class PermitQuestion {
     }
 
     private CrewDuties duties(TrainDraft train, Set<Subject> personal) {
-        List<Person> all = people.all();
-        return new CrewDuties(train, sections.all(), engines, this::id, post -> others(train, post, all), personal);
+        Set<String> routes =
+                train.legs().stream().map(TrainDraft.Leg::routeCode).collect(Collectors.toSet());
+        return new CrewDuties(
+                train, sections.ofRoutes(routes), engines, this::id, post -> others(train, post), personal);
     }
 
     private long id(String staffNumber) {
@@ -158,11 +161,11 @@ class PermitQuestion {
     }
 
     /** Returns who holds a post on the day of the train and is not of its crew. */
-    private static List<Long> others(TrainDraft train, Post post, List<Person> all) {
-        List<String> crew = train.crew().stream().map(CrewSlot::staffNumber).toList();
-        return all.stream()
-                .filter(person -> person.holds(post, train.day()) && !crew.contains(person.staffNumber()))
-                .map(Person::id)
+    private List<Long> others(TrainDraft train, Post post) {
+        Set<Long> crew =
+                train.crew().stream().map(slot -> id(slot.staffNumber())).collect(Collectors.toSet());
+        return people.holding(post, train.day()).stream()
+                .filter(person -> !crew.contains(person))
                 .toList();
     }
 

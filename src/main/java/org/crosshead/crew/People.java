@@ -1,5 +1,6 @@
 package org.crosshead.crew;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -32,6 +33,12 @@ public class People {
     @Transactional(readOnly = true)
     public Optional<Person> find(long id) {
         return store.find(id);
+    }
+
+    /** Returns the ids of those who hold a post on a day. */
+    @Transactional(readOnly = true)
+    public List<Long> holding(Post post, LocalDate day) {
+        return store.holding(post, day);
     }
 
     /** Returns everybody, by staff number. */

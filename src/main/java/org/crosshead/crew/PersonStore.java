@@ -3,6 +3,7 @@ package org.crosshead.crew;
 import java.sql.Date;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -51,6 +52,14 @@ class PersonStore {
         return rows.stream()
                 .map(row -> row.person(posts.getOrDefault(row.id(), List.of())))
                 .toList();
+    }
+
+    List<Long> holding(Post post, LocalDate day) {
+        return jdbc.sql("select distinct person_id from person_post where post = ? and first_day <= ?"
+                        + " and (last_day is null or last_day >= ?) order by person_id")
+                .params(post.name(), day, day)
+                .query(Long.class)
+                .list();
     }
 
     Person person(Row row) {

@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.crosshead.crew.People;
 import org.crosshead.crew.Person;
 import org.crosshead.platform.CurrentActor;
@@ -49,6 +50,11 @@ public class RouteSections {
 
     public List<RouteSection> all() {
         return store.all();
+    }
+
+    /** Returns the sections of some routes. */
+    public List<RouteSection> ofRoutes(Set<String> routeCodes) {
+        return store.ofRoutes(routeCodes);
     }
 
     public Optional<RouteSection> find(String code) {

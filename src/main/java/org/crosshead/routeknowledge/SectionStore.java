@@ -9,6 +9,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.crosshead.route.Direction;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -81,6 +82,16 @@ class SectionStore {
         return jdbc.sql("select * from route_section order by route_code, direction desc, from_measure, code")
                 .query(SectionStore::section)
                 .list();
+    }
+
+    List<RouteSection> ofRoutes(Set<String> routeCodes) {
+        return routeCodes.isEmpty()
+                ? List.of()
+                : jdbc.sql("select * from route_section where route_code in (:routes)"
+                                + " order by route_code, direction desc, from_measure, code")
+                        .param("routes", routeCodes)
+                        .query(SectionStore::section)
+                        .list();
     }
 
     private static RouteSection section(ResultSet rs, int row) throws SQLException {

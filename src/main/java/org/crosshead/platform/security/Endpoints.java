@@ -115,7 +115,13 @@ public final class Endpoints {
             rules.add(EndpointRule.posts(GET, pattern, "MANAGER", "INSPECTOR", "ASSESSOR", "ADMINISTRATOR"));
         }
         for (String pattern : List.of(
-                "/knowledge/*", "/knowledge-policy", "/permits/*", "/sections", "/sections/*/card", "/self-test/**")) {
+                "/knowledge/*",
+                "/knowledge-policy",
+                "/permits/*",
+                "/sections",
+                "/sections/*/card",
+                "/self-test/**",
+                "/refresh")) {
             rules.add(EndpointRule.posts(GET, pattern, EVERY_POST));
         }
         rules.add(EndpointRule.posts(GET, "/people/**", "MANAGER", "INSPECTOR", "ASSESSOR", "ADMINISTRATOR"));
@@ -136,6 +142,10 @@ public final class Endpoints {
         rules.add(EndpointRule.posts(POST, "/knowledge-policy", "MANAGER"));
         rules.add(EndpointRule.posts(POST, "/knowledge-policy/*/approve", "MANAGER", "ASSESSOR", "INSPECTOR"));
         rules.add(EndpointRule.posts(POST, "/self-test/*", EVERY_POST));
+        for (String pattern : List.of("/refresh", "/refresh/propose")) {
+            rules.add(EndpointRule.posts(POST, pattern, "MANAGER"));
+        }
+        rules.add(EndpointRule.posts(POST, "/refresh/*/answer", "DRIVER", "FIREMAN"));
         rules.add(EndpointRule.posts(POST, "/permits/*/decline", "DRIVER", "FIREMAN"));
         rules.add(EndpointRule.posts(POST, "/permits/*/decide", EVERY_POST));
         rules.add(EndpointRule.posts(POST, "/permits/*/confirm", "MANAGER", "INSPECTOR"));

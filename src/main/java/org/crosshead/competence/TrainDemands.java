@@ -1,0 +1,73 @@
+package org.crosshead.competence;
+
+import java.util.List;
+import java.util.Set;
+import org.crosshead.crew.People;
+import org.crosshead.crew.Person;
+import org.crosshead.routeknowledge.RouteSections;
+import org.crosshead.stock.Engines;
+import org.crosshead.working.CrewBooking;
+import org.crosshead.working.Train;
+import org.springframework.stereotype.Component;
+
+/** What a train asks of its crew, and whether a turn on it keeps to somebody's hours. */
+@Component
+public class TrainDemands {
+
+    private final RouteSections sections;
+    private final Engines engines;
+    private final People people;
+
+    TrainDemands(RouteSections sections, Engines engines, People people) {
+        this.sections = sections;
+        this.engines = engines;
+        this.people = people;
+    }
+
+    /** Roads and classes of one of the crew. */
+    public record Demand(long personId, List<Subject> subjects) {
+
+        public Demand {
+            subjects = List.copyOf(subjects);
+        }
+    }
+
+    /** Returns what is asked of those of the crew who work the train: of drivers roads and class, of firemen the class. */
+    public List<Demand> of(Train train) {
+        return new CrewDuties(
+                        train.content(),
+                        sections.all(),
+                        engines,
+                        number -> people.byStaffNumber(number).map(Person::id).orElse(-1L),
+                        post -> List.of(),
+                        Set.of())
+                .needs().stream()
+                        .map(needs -> new Demand(
+                                needs.personId(),
+                                needs.duties().stream()
+                                        .map(PermitRules.Duty::subject)
+                                        .toList()))
+                        .toList();
+    }
+
+    /**
+     * Says whether a turn keeps to the hours.
+     *
+     * @param turn on a train on which the person is not booked yet
+     * @param booked their work from a fortnight before to after it
+     */
+    public static boolean fits(CrewBooking turn, List<CrewBooking> booked, KnowledgePolicy.Hours hours) {
+        boolean free = booked.stream()
+                .noneMatch(
+                        other -> other.from().isBefore(turn.to()) && turn.from().isBefore(other.to()));
+        return free
+                && HoursRules.bars(
+                                0,
+                                new HoursRules.Work(turn.from(), turn.to()),
+                                booked.stream()
+                                        .map(other -> new HoursRules.Work(other.from(), other.to()))
+                                        .toList(),
+                                hours)
+                        .isEmpty();
+    }
+}

@@ -1,0 +1,78 @@
+package org.crosshead.competence.refresh;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.crosshead.competence.refresh.RefreshProblem.Option;
+
+/** Takes again and again the turn that prevents most lapses for an hour of duty: a first plan, and what a better one is measured by. */
+final class GreedyRefresh {
+
+    private static final int WEEK_DAYS = 7;
+
+    private final RefreshProblem problem;
+    private final List<Integer> chosen = new ArrayList<>();
+    private final Set<Integer> met = new HashSet<>();
+
+    private GreedyRefresh(RefreshProblem problem) {
+        this.problem = problem;
+    }
+
+    static RefreshPlan plan(RefreshProblem problem) {
+        GreedyRefresh greedy = new GreedyRefresh(problem);
+        int next = greedy.best();
+        while (next >= 0) {
+            greedy.chosen.add(next);
+            greedy.met.addAll(problem.options().get(next).needs());
+            next = greedy.best();
+        }
+        return RefreshPlan.of(problem, greedy.chosen, 0);
+    }
+
+    private int best() {
+        int best = -1;
+        double most = 0;
+        for (int i = 0; i < problem.options().size(); i++) {
+            Option option = problem.options().get(i);
+            long fresh =
+                    option.needs().stream().filter(need -> !met.contains(need)).count();
+            double worth = (double) fresh / option.minutes();
+            if (worth > most && RefreshPlan.MISS * fresh > option.minutes() && fits(option)) {
+                most = worth;
+                best = i;
+            }
+        }
+        return best;
+    }
+
+    private boolean fits(Option option) {
+        int onTrain = 0;
+        int underTeacher = 0;
+        boolean sameDay = false;
+        List<LocalDate> days = new ArrayList<>(List.of(option.day()));
+        for (int index : chosen) {
+            Option other = problem.options().get(index);
+            onTrain += other.trainId() == option.trainId() ? 1 : 0;
+            underTeacher += other.teacherId() == option.teacherId() ? 1 : 0;
+            if (other.personId() == option.personId()) {
+                sameDay |= other.day().equals(option.day());
+                days.add(other.day());
+            }
+        }
+        return onTrain < problem.limits().perTrain()
+                && underTeacher < problem.limits().perTeacher()
+                && !sameDay
+                && mostInAWeek(days) <= problem.limits().perWeek();
+    }
+
+    private static long mostInAWeek(List<LocalDate> days) {
+        return days.stream()
+                .mapToLong(first -> days.stream()
+                        .filter(day -> !day.isBefore(first) && day.isBefore(first.plusDays(WEEK_DAYS)))
+                        .count())
+                .max()
+                .orElse(0);
+    }
+}

@@ -1,0 +1,161 @@
+package org.crosshead.competence.refresh;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
+import org.crosshead.competence.ActRefusedException;
+import org.crosshead.competence.CompetenceEvent.Kind;
+import org.crosshead.competence.Knowledge;
+import org.crosshead.competence.Subject;
+import org.crosshead.crew.People;
+import org.crosshead.platform.ServiceJob;
+import org.crosshead.platform.account.LogIn;
+import org.crosshead.working.DayShift;
+import org.crosshead.working.TrainSummary;
+import org.crosshead.working.Trains;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
+import org.springframework.security.core.authority.AuthorityUtils;
+import org.springframework.security.core.context.SecurityContext;
+import org.springframework.security.core.context.SecurityContextHolder;
+import org.springframework.security.core.context.SecurityContextImpl;
+import org.springframework.test.annotation.DirtiesContext;
+import org.springframework.test.context.ActiveProfiles;
+
+/** The branch train runs again in a week; one other driver's knowledge of the branch lapses in three. */
+@SpringBootTest(properties = "spring.datasource.url=jdbc:h2:mem:refresh;DB_CLOSE_DELAY=-1")
+@ActiveProfiles("demo")
+@DirtiesContext
+class RefreshPlansOnDemonstrationTests {
+
+    private static final Set<String> MANAGER = Set.of("MANAGER", "INSPECTOR");
+
+    @Autowired
+    private RefreshPlans plans;
+
+    @Autowired
+    private Knowledge knowledge;
+
+    @Autowired
+    private Trains trains;
+
+    @Autowired
+    private People people;
+
+    @Autowired
+    private JdbcClient jdbc;
+
+    @Autowired
+    private Clock clock;
+
+    @Autowired
+    private ZoneId zone;
+
+    private LocalDate today;
+    private long person;
+    private Subject road;
+
+    @BeforeEach
+    void runAgainInAWeek() {
+        today = LocalDate.now(clock.withZone(zone));
+        person = people.byStaffNumber("D-02").orElseThrow().id();
+        road = new Subject(Subject.Kind.SECTION, "MQ-DN");
+        TrainSummary night = trains.between(today, today).stream()
+                .filter(train -> train.code().equals("6U20"))
+                .findFirst()
+                .orElseThrow();
+        boolean there = !trains.between(today.plusDays(7), today.plusDays(7)).isEmpty();
+        if (!there) {
+            ServiceJob.run(MANAGER, () -> {
+                trains.copy(night.id(), today.plusDays(7), new DayShift(zone));
+                jdbc.sql("delete from competence_event where person_id = ? and subject_code = ?")
+                        .params(person, road.code())
+                        .update();
+                knowledge.enter(new Knowledge.Entry(
+                        person,
+                        Kind.TAKEN_OVER,
+                        road,
+                        today.plusDays(21).minusMonths(12),
+                        null,
+                        null,
+                        "ledger, page 7"));
+            });
+        }
+    }
+
+    private Map<Long, TrainSummary> coming() {
+        return trains.between(today.plusDays(1), today.plusDays(56)).stream()
+                .collect(Collectors.toMap(TrainSummary::id, train -> train));
+    }
+
+    @Test
+    void whoseKnowledgeLapsesIsPutOnTheTrainWhoseDriverHoldsIt() {
+        RefreshProblem problem = plans.problem(today, coming());
+        int need = problem.needs().stream()
+                .filter(one -> one.personId() == person && one.subject().equals(road))
+                .map(problem.needs()::indexOf)
+                .findFirst()
+                .orElseThrow();
+        assertThat(problem.needs().get(need).last()).isEqualTo(today.plusDays(21));
+        List<RefreshProblem.Option> options = problem.options().stream()
+                .filter(option -> option.needs().contains(need))
+                .toList();
+        assertThat(options).hasSize(1);
+        assertThat(options.get(0).teacherId())
+                .isEqualTo(people.byStaffNumber("D-03").orElseThrow().id());
+        RefreshPlan plan = RefreshSolver.plan(problem, 10);
+        assertThat(plan.missed()).doesNotContain(need);
+    }
+
+    @Test
+    void planIsProposedAndTheirOwnAnswerCounts() throws InterruptedException {
+        assertThatThrownBy(plans::begin).isInstanceOf(org.springframework.security.core.AuthenticationException.class);
+        ServiceJob.run(MANAGER, plans::begin);
+        for (int i = 0; i < 400 && plans.standing().works(); i++) {
+            TimeUnit.MILLISECONDS.sleep(100);
+        }
+        assertThat(plans.standing().phase()).isEqualTo(RefreshPlans.Phase.READY);
+        ServiceJob.run(MANAGER, () -> {
+            assertThat(plans.propose()).isPositive();
+            assertThat(plans.propose()).as("proposed once").isZero();
+        });
+        Proposal proposal = plans.proposals().stream()
+                .filter(one -> one.personId() == person)
+                .findFirst()
+                .orElseThrow();
+        assertThat(proposal.state()).isEqualTo(Proposal.State.PROPOSED);
+        assertThat(proposal.subjects()).contains("MQ-DN");
+        as(
+                people.byStaffNumber("D-04").orElseThrow().id(),
+                () -> assertThatThrownBy(() -> plans.answer(proposal.id(), true))
+                        .isInstanceOf(ActRefusedException.class));
+        as(person, () -> {
+            plans.answer(proposal.id(), true);
+            assertThat(plans.own()).extracting(Proposal::state).contains(Proposal.State.ACCEPTED);
+        });
+    }
+
+    private static void as(long personId, Runnable work) {
+        LogIn logIn = new LogIn(99, personId, "d", "A driver", 1, false);
+        SecurityContext before = SecurityContextHolder.getContext();
+        SecurityContextHolder.setContext(new SecurityContextImpl(UsernamePasswordAuthenticationToken.authenticated(
+                logIn, null, AuthorityUtils.createAuthorityList("ROLE_DRIVER"))));
+        try {
+            work.run();
+        } finally {
+            SecurityContextHolder.setContext(before);
+        }
+    }
+}
