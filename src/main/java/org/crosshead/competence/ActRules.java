@@ -150,6 +150,7 @@ final class ActRules {
             case VERIFIED -> verification(actor, known);
             case STRUCK -> struck(act, actor, known);
             case HANDED_BACK -> Optional.empty();
+            case CARRIED_OVER -> Optional.of("not-offered");
             default -> byOffice(actor);
         };
     }

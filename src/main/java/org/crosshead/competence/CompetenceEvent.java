@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param day on which it was, by the railway's calendar; for a turn over midnight the day of its end
  * @param otherId the teacher, assessor, verifier or manager; null where nobody else took part
  * @param struckId the event that a correction strikes; null for all others
- * @param until last good day of a licence or of a medical outcome; null for all others
+ * @param until last good day of a licence or of a medical outcome, day of the assessment of what is carried over; null for all others
  * @param note of a paper taken over, of a reason, or blank
  */
 public record CompetenceEvent(
@@ -65,6 +65,8 @@ public record CompetenceEvent(
         AUTHORISED,
         /** Taken over from a paper record: its document in the note, the assessor who signed it as the other. */
         TAKEN_OVER,
+        /** Carried over from a section that was split or merged: the day from which it lapses, and as its last day that of the assessment. */
+        CARRIED_OVER,
         SUSPENDED,
         REINSTATED,
         WITHDRAWN,

@@ -141,6 +141,11 @@ public final class HoldingRules {
                     assessed = event.day();
                     hold(event.day());
                 }
+                case CARRIED_OVER -> {
+                    worked = event.day();
+                    assessed = event.until();
+                    hold(event.day());
+                }
                 case SUSPENDED -> suspended = true;
                 case REINSTATED -> suspended = false;
                 case WITHDRAWN -> end(State.WITHDRAWN);

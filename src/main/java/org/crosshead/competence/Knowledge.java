@@ -323,6 +323,39 @@ public class Knowledge {
         standings.put(personId, terms, HoldingRules.standing(store.of(personId, subject), terms));
     }
 
+    /** Returns how it stands with everybody who has to do with a subject, after all that is entered. */
+    Map<Long, Standing> standings(Subject subject) {
+        return standings.of(subject).stream()
+                .collect(Collectors.toMap(StandingStore.Row::personId, StandingStore.Row::standing));
+    }
+
+    /** Carries what somebody holds over to another subject, with its dates and limits; only by those who split and merge sections. */
+    void carryOver(long personId, Subject subject, Standing from, String note) {
+        LocalDate since = from.since();
+        if (from.state() != Holding.State.HELD || since == null) {
+            return;
+        }
+        store.lock(personId);
+        LocalDate worked = from.worked();
+        LocalDate base = worked != null && worked.isAfter(since) ? worked : since;
+        LocalDate assessed = from.assessed() == null ? since : from.assessed();
+        carried(personId, Kind.CARRIED_OVER, subject, base, assessed, note);
+        from.limits().forEach(limit -> carried(personId, Kind.valueOf(limit.name()), subject, base, null, note));
+        if (from.suspended()) {
+            carried(personId, Kind.SUSPENDED, subject, base, null, note);
+        }
+        derive(personId, subject);
+    }
+
+    private void carried(
+            long personId, Kind kind, Subject subject, LocalDate day, @Nullable LocalDate until, String note) {
+        CurrentActor.Actor acting = actor.get();
+        store.insert(
+                new CompetenceEvent(
+                        0, personId, kind, subject, day, clock.instant(), acting.personId(), null, until, note),
+                acting.name());
+    }
+
     /** Derives anew from the events all that a person holds; nobody enters anything about them meanwhile. */
     @Transactional
     public void derive(long personId) {

@@ -135,6 +135,24 @@ public class RouteSections {
         changed(section);
     }
 
+    /** Closes a section that others have taken the place of. */
+    @Transactional
+    @PreAuthorize("hasRole('INSPECTOR')")
+    public void replaced(String code, LocalDate from) {
+        RouteSection section = known(code);
+        store.close(section.id(), from);
+        journal.write("section.replaced", SUBJECT, section.id(), code);
+        changed(section);
+    }
+
+    /** Returns the staff number of who teaches a section; blank where nobody does. */
+    public String teacherNumber(RouteSection section) {
+        Long teacher = section.teacherId();
+        return teacher == null
+                ? ""
+                : people.find(teacher).map(Person::staffNumber).orElse("");
+    }
+
     private RouteSection known(String code) {
         return store.find(code).orElseThrow(() -> new NotFoundException(SUBJECT, code));
     }

@@ -74,6 +74,9 @@ class PermitsOnDemonstrationTests {
     @Autowired
     private Decisions decisions;
 
+    @Autowired
+    private SectionSurgery surgery;
+
     private LocalDate today() {
         return LocalDate.now(clock.withZone(zone));
     }
@@ -241,6 +244,103 @@ class PermitsOnDemonstrationTests {
         assertThatThrownBy(() -> asDriver("D-01", () -> decisions.decline(train("2K07"), road, "")))
                 .isInstanceOf(ActRefusedException.class)
                 .hasMessageContaining("not-of-crew");
+    }
+
+    private Holding then(String staffNumber, String section, LocalDate day) {
+        return knowledge.holding(person(staffNumber), new Subject(Subject.Kind.SECTION, section), day, clock.instant());
+    }
+
+    /** A split carries what is held to both parts, with the same last good day; the crew is decided on by the new sections. */
+    @Test
+    void splitSectionIsHeldInBothPartsWithItsDates() {
+        Holding before = holding("D-01", "GC-DN");
+        Holding third = holding("D-03", "GC-DN");
+        assertThat(before.counts()).isTrue();
+        asManager(() -> {
+            surgery.split(
+                    "GC-DN",
+                    2_000,
+                    new SectionSurgery.Named("GW-DN", "Grindlewick to the weir"),
+                    new SectionSurgery.Named("WC-DN", "The weir to Corbel Top"));
+            return true;
+        });
+        for (String part : List.of("GW-DN", "WC-DN")) {
+            assertThat(holding("D-01", part).lastGoodDay()).isEqualTo(before.lastGoodDay());
+            assertThat(holding("D-01", part).state()).isEqualTo(before.state());
+            assertThat(holding("D-03", part).state())
+                    .isEqualTo(holding("D-03", "CM-DN").state());
+        }
+        assertThat(holding("D-01", "GC-DN").state()).isEqualTo(Holding.State.CLOSED);
+        assertThatThrownBy(() -> asManager(() -> {
+                    surgery.split("MQ-DN", 1, new SectionSurgery.Named("A", "a"), new SectionSurgery.Named("B", "b"));
+                    return true;
+                }))
+                .hasMessage("split-place");
+    }
+
+    /** A merge is held by who holds both, from the older dates (practice of the trade, computed). */
+    @Test
+    void mergedSectionsAreHeldByWhoHoldsBothFromTheOlderDates() {
+        Holding gc = holding("D-05", "GC-DN");
+        Holding cm = holding("D-05", "CM-DN");
+        assertThat(gc.counts() && cm.counts()).isTrue();
+        LocalDate older = gc.lasts().orElseThrow().isBefore(cm.lasts().orElseThrow())
+                ? gc.lasts().orElseThrow()
+                : cm.lasts().orElseThrow();
+        asManager(() -> {
+            surgery.merge("GC-DN", "CM-DN", new SectionSurgery.Named("GM-DN", "Grindlewick to Merrowvale"));
+            return true;
+        });
+        assertThat(holding("D-05", "GM-DN").lastGoodDay()).isEqualTo(older);
+        assertThat(then("D-05", "GM-DN", older).counts()).isTrue();
+        assertThat(then("D-05", "GM-DN", older.plusDays(1)).state()).isEqualTo(Holding.State.LAPSED);
+        assertThat(holding("D-01", "GM-DN").counts())
+                .as("he holds one of them only")
+                .isFalse();
+        assertThat(sections.find("GM-DN").orElseThrow().band()).isEqualTo(org.crosshead.routeknowledge.Band.HARD);
+        assertThatThrownBy(() -> asManager(() -> {
+                    surgery.merge("ZU-DN", "MQ-DN", new SectionSurgery.Named("ZQ", "too far"));
+                    return true;
+                }))
+                .hasMessage("merge-apart");
+    }
+
+    @Test
+    void sectionIsEnteredByAForm() throws Exception {
+        mvc.perform(get("/sections/new").with(csrf()).with(user("i").roles("INSPECTOR")))
+                .andExpect(status().isOk());
+        mvc.perform(get("/sections/GC-DN/edit").with(csrf()).with(user("i").roles("INSPECTOR")))
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("22m 50ch")));
+        mvc.perform(post("/sections")
+                        .param("code", "QZ-UP")
+                        .param("title", "Quillhaven to Merrowvale")
+                        .param("route", "MAIN")
+                        .param("from", "38m 60ch")
+                        .param("to", "60m 0ch")
+                        .param("direction", "FALLING")
+                        .param("band", "USUAL")
+                        .param("hard", "Fog in the marsh.")
+                        .param("teacher", "D-02")
+                        .with(user("i").roles("INSPECTOR"))
+                        .with(csrf()))
+                .andExpect(flash().attribute("done", "competence.section.saved"));
+        assertThat(sections.find("QZ-UP").orElseThrow().isOpen(today())).isFalse();
+        mvc.perform(post("/sections")
+                        .param("code", "XX")
+                        .param("title", "Nowhere")
+                        .param("route", "MAIN")
+                        .param("from", "far away")
+                        .param("to", "60m 0ch")
+                        .param("direction", "FALLING")
+                        .param("band", "USUAL")
+                        .param("hard", "x")
+                        .with(user("i").roles("INSPECTOR"))
+                        .with(csrf()))
+                .andExpect(status().is(422))
+                .andExpect(content().string(containsString("far away")))
+                .andExpect(content().string(containsString("Write positions as the route is measured")));
+        mvc.perform(get("/sections/new").with(user("m").roles("MANAGER"))).andExpect(status().isForbidden());
     }
 
     /** Put forward by one, approved by another; laxer than the law or for days gone by it is refused. */

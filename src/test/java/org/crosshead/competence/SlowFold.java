@@ -77,13 +77,14 @@ final class SlowFold {
             questions = false;
             practice = false;
         }
-        if ((kind == Kind.AUTHORISED && card.equals("assessed")) || kind == Kind.TAKEN_OVER) {
+        boolean brought = kind == Kind.TAKEN_OVER || kind == Kind.CARRIED_OVER;
+        if ((kind == Kind.AUTHORISED && card.equals("assessed")) || brought) {
             card = "held";
             limits.clear();
             lastGood = then;
             questions = false;
             practice = false;
-            byAssessment = kind == Kind.TAKEN_OVER ? event.day().plusMonths(assessmentMonths) : byAssessment;
+            byAssessment = brought ? event.day().plusMonths(assessmentMonths) : byAssessment;
         }
         if (kind == Kind.WITHDRAWN || kind == Kind.HANDED_BACK || kind == Kind.LIMITS_LIFTED) {
             limits.clear();

@@ -41,6 +41,7 @@ class SectionController {
     @GetMapping
     String list(HttpServletRequest request, Model model) {
         model.addAttribute("mayApprove", request.isUserInRole("MANAGER") || request.isUserInRole("ASSESSOR"));
+        model.addAttribute("mayEnter", request.isUserInRole("INSPECTOR"));
         model.addAttribute("mayClose", request.isUserInRole("MANAGER"));
         model.addAttribute("sections", sections.all());
         model.addAttribute("names", new Names(people.all()));

@@ -124,6 +124,9 @@ public final class Endpoints {
                 "/refresh")) {
             rules.add(EndpointRule.posts(GET, pattern, EVERY_POST));
         }
+        for (String pattern : List.of("/sections/new", "/sections/*/edit")) {
+            rules.add(EndpointRule.posts(GET, pattern, "INSPECTOR"));
+        }
         rules.add(EndpointRule.posts(GET, "/people/**", "MANAGER", "INSPECTOR", "ASSESSOR", "ADMINISTRATOR"));
         rules.add(EndpointRule.posts(GET, "/import/**", "INSPECTOR", "MANAGER"));
         rules.add(EndpointRule.posts(GET, "/journal", "INSPECTOR", "MANAGER", "ASSESSOR", "ADMINISTRATOR"));
@@ -149,6 +152,9 @@ public final class Endpoints {
         rules.add(EndpointRule.posts(POST, "/permits/*/decline", "DRIVER", "FIREMAN"));
         rules.add(EndpointRule.posts(POST, "/permits/*/decide", EVERY_POST));
         rules.add(EndpointRule.posts(POST, "/permits/*/confirm", "MANAGER", "INSPECTOR"));
+        for (String pattern : List.of("/sections", "/sections/*/split", "/sections/*/merge")) {
+            rules.add(EndpointRule.posts(POST, pattern, "INSPECTOR"));
+        }
         rules.add(EndpointRule.posts(POST, "/sections/*/approve", "MANAGER", "ASSESSOR"));
         rules.add(EndpointRule.posts(POST, "/sections/*/close", "MANAGER"));
         rules.add(EndpointRule.posts(POST, "/people/**", "MANAGER"));
