@@ -367,7 +367,7 @@ public class Knowledge {
                 .collect(Collectors.groupingBy(CompetenceEvent::subject))
                 .forEach((subject, events) -> {
                     HoldingRules.Terms terms = terms(subject, policy, known.get(subject.code()));
-                    standings.put(personId, terms, HoldingRules.standing(events, terms));
+                    standings.add(personId, terms, HoldingRules.standing(events, terms));
                 });
     }
 

@@ -44,11 +44,18 @@ class StandingStore {
         }
     }
 
+    /** Stores how it stands, in place of what stood before. */
     void put(long personId, HoldingRules.Terms terms, Standing standing) {
         Subject subject = terms.subject();
         jdbc.sql("delete from competence_standing where subject_kind = ? and subject_code = ? and person_id = ?")
                 .params(subject.kind().name(), subject.code(), personId)
                 .update();
+        add(personId, terms, standing);
+    }
+
+    /** Stores how it stands where nothing stood before. */
+    void add(long personId, HoldingRules.Terms terms, Standing standing) {
+        Subject subject = terms.subject();
         LocalDate last = standing.lastDay();
         if (last == null) {
             return;

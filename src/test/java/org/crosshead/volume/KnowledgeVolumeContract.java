@@ -228,7 +228,7 @@ abstract class KnowledgeVolumeContract {
         forbidScansWhereAnIndexWillDo();
         Map.of(
                         "select * from competence_event where person_id = 7 and subject_kind = 'SECTION' and subject_code = 'A'",
-                                "competence_event_in_order",
+                                "competence_event_",
                         "select * from competence_event where person_id = 7 order by id desc limit 200",
                                 "competence_event_",
                         "select * from competence_event where subject_kind = 'SECTION' and subject_code in ('A', 'B')",
