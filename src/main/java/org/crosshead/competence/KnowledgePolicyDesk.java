@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import java.util.List;
 import org.crosshead.platform.CurrentActor;
 import org.crosshead.platform.Journal;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -21,8 +22,16 @@ public class KnowledgePolicyDesk {
     private final CurrentActor actor;
     private final Clock clock;
     private final ZoneId zone;
+    private final ApplicationEventPublisher events;
 
-    KnowledgePolicyDesk(KnowledgePolicies policies, Journal journal, CurrentActor actor, Clock clock, ZoneId zone) {
+    KnowledgePolicyDesk(
+            KnowledgePolicies policies,
+            Journal journal,
+            CurrentActor actor,
+            Clock clock,
+            ZoneId zone,
+            ApplicationEventPublisher events) {
+        this.events = events;
         this.policies = policies;
         this.journal = journal;
         this.actor = actor;
@@ -74,5 +83,6 @@ public class KnowledgePolicyDesk {
             throw new ActRefusedException("policy-gone");
         }
         journal.write("policy.approved", "knowledge-policy", version, approver);
+        events.publishEvent(new PolicyApproved(version, policy.validFrom()));
     }
 }

@@ -12,6 +12,7 @@ import org.springframework.boot.ApplicationArguments;
 import org.springframework.boot.ApplicationRunner;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
+import org.springframework.transaction.event.TransactionalEventListener;
 
 /**
  * Keeps what is derived from the events in step with the rules by which it is derived: made whole at a start where nothing is derived
@@ -62,6 +63,16 @@ public class StandingKeeper implements ApplicationRunner {
         List<Long> people = events.people();
         people.forEach(knowledge::derive);
         LOG.info("What {} people hold has been derived anew", people.size());
+    }
+
+    /** Derives everything anew, in the background, where a version is approved that holds today; once it is stored. */
+    @TransactionalEventListener(fallbackExecution = true)
+    void approved(PolicyApproved approved) {
+        if (!approved.validFrom().isAfter(LocalDate.now(clock.withZone(zone)))) {
+            Thread thread = new Thread(this::deriveAll, "derive-standings");
+            thread.setDaemon(true);
+            thread.start();
+        }
     }
 
     /** Derives a section anew where its band has changed. */

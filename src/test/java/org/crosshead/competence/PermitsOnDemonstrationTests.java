@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.not;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.user;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
@@ -366,6 +367,15 @@ class PermitsOnDemonstrationTests {
         assertThat(told.policyVersion()).isEqualTo(2);
         assertThat(told.lines().get(0).holding().subject()).isEqualTo(Subject.LICENCE);
         assertThat(told.answer()).as("nobody's licence is entered").isEqualTo(Answer.REFUSED);
+        mvc.perform(get("/permits/{id}", train("2B51"))
+                        .with(csrf())
+                        .with(user("m").roles("MANAGER")))
+                .andExpect(content().string(containsString("Licence to drive")));
+        mvc.perform(get("/permits/{id}", train("2B51"))
+                        .with(csrf())
+                        .with(user("a").roles("ASSESSOR")))
+                .andExpect(status().isOk())
+                .andExpect(content().string(not(containsString("Licence to drive"))));
         mvc.perform(proposal("18", "36").with(user("Hilde").roles("MANAGER")).with(csrf()))
                 .andExpect(flash().attribute("refused", "competence.refused.policy-longer-than-law"));
         mvc.perform(proposal("twelve", "36")

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.crosshead.competence.Decision;
 import org.crosshead.competence.Decisions;
 import org.crosshead.competence.KnowledgePolicies;
@@ -72,11 +73,23 @@ class WhoKnows {
         return new Shown(
                 decision,
                 permit.lines().stream()
+                        .filter(line -> !isPersonal(line))
                         .map(line -> row(line, permit.day().minusDays(days), names, known))
                         .toList(),
-                permit.bars().stream()
-                        .map(bar -> new Barred(name(names, bar.personId()), bar.code(), bar.figures()))
+                Stream.concat(
+                                permit.bars().stream()
+                                        .map(bar -> new Barred(name(names, bar.personId()), bar.code(), bar.figures())),
+                                permit.lines().stream()
+                                        .filter(line -> isPersonal(line) && line.answer() != Permit.Answer.ALLOWED)
+                                        .map(line -> new Barred(
+                                                name(names, line.personId()), "personal", List.of(0.0, 0.0))))
+                        .distinct()
                         .toList());
+    }
+
+    /** Licences and medical outcomes are nobody's business on a briefing but that something is missing. */
+    private static boolean isPersonal(Permit.Line line) {
+        return line.holding().subject().kind() == Subject.Kind.PERSON;
     }
 
     private static Row row(

@@ -79,6 +79,8 @@ class PermitController {
                                 && kept.get(0).permit().bars().equals(permit.bars())
                                 && kept.get(0).permit().gaps().equals(permit.gaps())));
         model.addAttribute("own", own(permit));
+        Long me = actor.get().personId();
+        model.addAttribute("me", me == null ? -1L : me);
         model.addAttribute("mayDecide", !train.cancelled());
         model.addAttribute("zone", zone);
         model.addAttribute("names", new Names(people.all()));
