@@ -3,8 +3,11 @@ package org.crosshead.routeknowledge.web;
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
 import org.crosshead.platform.CurrentActor;
 import org.crosshead.platform.NotFoundException;
 import org.crosshead.route.Measures;
@@ -15,6 +18,7 @@ import org.crosshead.routeknowledge.RouteSections;
 import org.crosshead.routeknowledge.SectionRefusedException;
 import org.crosshead.routeknowledge.question.Question;
 import org.crosshead.routeknowledge.question.SelfTests;
+import org.crosshead.routeknowledge.question.Sort;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Controller;
@@ -30,6 +34,9 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 @Controller
 @RequestMapping("/self-test")
 class SelfTestController {
+
+    /** What the drawing would give away. */
+    private static final Set<Sort> TOLD_BY_THE_DRAWING = EnumSet.of(Sort.WAY, Sort.GRADIENT, Sort.STEEPEST);
 
     private final SelfTests tests;
     private final RouteSections sections;
@@ -85,8 +92,11 @@ class SelfTestController {
         model.addAttribute("section", section);
         model.addAttribute("person", actor.get().personId() != null);
         model.addAttribute("progress", tests.progress(code));
-        model.addAttribute("asked", tests.next(code).map(this::asked).orElse(null));
-        model.addAttribute("diagram", diagram.svg(route, section.fromMeasure(), section.toMeasure()));
+        Optional<Question> next = tests.next(code);
+        boolean drawn = next.map(question -> !TOLD_BY_THE_DRAWING.contains(question.sort()))
+                .orElse(true);
+        model.addAttribute("asked", next.map(this::asked).orElse(null));
+        model.addAttribute("diagram", drawn ? diagram.svg(route, section.fromMeasure(), section.toMeasure()) : "");
         boolean office = request.isUserInRole("INSPECTOR")
                 || request.isUserInRole("MANAGER")
                 || request.isUserInRole("ASSESSOR");
