@@ -3,11 +3,14 @@ package org.crosshead.competence;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Objects;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.crosshead.competence.Decision.Occasion;
 import org.crosshead.competence.PermitRules.Asked;
 import org.crosshead.competence.PermitRules.Declined;
@@ -20,6 +23,7 @@ import org.crosshead.routeknowledge.SectionChanged;
 import org.crosshead.working.CrewBooking;
 import org.crosshead.working.OwnTrains;
 import org.crosshead.working.Train;
+import org.crosshead.working.TrainDraft;
 import org.crosshead.working.TrainRevised;
 import org.crosshead.working.TrainSummary;
 import org.crosshead.working.Trains;
@@ -38,7 +42,7 @@ import org.springframework.transaction.support.TransactionSynchronizationManager
 public class Decisions {
 
     private static final int AHEAD_DAYS = 28;
-    private static final int SECTION_AHEAD_DAYS = 2;
+    private static final int SOON_DAYS = 2;
     private static final int NOTE_MOST = 300;
     private static final String SUBJECT = "train";
     private static final Object MARKED = new Object();
@@ -92,6 +96,9 @@ public class Decisions {
     @Transactional
     public Decision decide(long trainId, Occasion occasion) {
         Train train = trains.find(trainId).orElseThrow(() -> new NotFoundException(SUBJECT, trainId));
+        if (train.cancelled()) {
+            throw new ActRefusedException("train-cancelled");
+        }
         if (actor.get().accountId() != null && !ownTrains.isVisible(train)) {
             throw new AccessDeniedException("not of this crew");
         }
@@ -138,9 +145,22 @@ public class Decisions {
         keep(train, Occasion.DECLINED);
     }
 
+    /** The train, and those that its crew, now and before, work beside it: their rest is another now. */
     @EventListener
     void crewed(TrainRevised revised) {
         mark(Set.of(revised.trainId()), Occasion.CREWED);
+        Set<Long> beside = new LinkedHashSet<>();
+        for (Train revision : trains.history(revised.trainId())) {
+            LocalDate day = revision.content().day();
+            revision.content().crew().stream()
+                    .map(TrainDraft.CrewSlot::staffNumber)
+                    .distinct()
+                    .flatMap(number -> trains.bookings(number, day.minusDays(1), day.plusDays(1)).stream())
+                    .map(CrewBooking::trainId)
+                    .filter(id -> store.latest(id).isPresent())
+                    .forEach(beside::add);
+        }
+        mark(beside, Occasion.CHANGED);
     }
 
     /** The trains that the person is to work, if they have been decided on. */
@@ -159,16 +179,27 @@ public class Decisions {
     /** The trains of today and the two days after that run over its route. */
     @EventListener
     void changed(SectionChanged changed) {
+        mark(
+                soon(train -> train.content().legs().stream()
+                        .anyMatch(leg -> leg.routeCode().equals(changed.routeCode()))),
+                Occasion.CHANGED);
+    }
+
+    /** The trains of today and the two days after: the rules may be others now. */
+    @EventListener
+    void approved(PolicyApproved approved) {
+        mark(soon(train -> true), Occasion.CHANGED);
+    }
+
+    private Set<Long> soon(Predicate<Train> concerned) {
         LocalDate today = LocalDate.now(clock.withZone(zone));
-        Set<Long> over = new LinkedHashSet<>();
-        trains.between(today, today.plusDays(SECTION_AHEAD_DAYS)).stream()
+        return trains.between(today, today.plusDays(SOON_DAYS)).stream()
                 .map(TrainSummary::id)
                 .map(trains::find)
                 .flatMap(Optional::stream)
-                .filter(train -> train.content().legs().stream()
-                        .anyMatch(leg -> leg.routeCode().equals(changed.routeCode())))
-                .forEach(train -> over.add(train.id()));
-        mark(over, Occasion.CHANGED);
+                .filter(concerned)
+                .map(Train::id)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** Decides once at the end of the transaction, however often something changes in it. */
@@ -182,11 +213,13 @@ public class Decisions {
         }
         Marked marked = (Marked) TransactionSynchronizationManager.getResource(MARKED);
         if (marked == null) {
-            marked = new Marked(occasion, new LinkedHashSet<>());
+            marked = new Marked();
             TransactionSynchronizationManager.bindResource(MARKED, marked);
             TransactionSynchronizationManager.registerSynchronization(marked);
         }
-        marked.trainIds().addAll(trainIds);
+        for (long id : trainIds) {
+            marked.occasions.putIfAbsent(id, occasion);
+        }
     }
 
     private void again(long trainId, Occasion occasion) {
@@ -200,21 +233,12 @@ public class Decisions {
     /** Trains to be decided on before this transaction commits. */
     private final class Marked implements TransactionSynchronization {
 
-        private final Occasion occasion;
-        private final Set<Long> trainIds;
-
-        Marked(Occasion occasion, Set<Long> trainIds) {
-            this.occasion = occasion;
-            this.trainIds = trainIds;
-        }
-
-        Set<Long> trainIds() {
-            return trainIds;
-        }
+        /** By train, why it is decided on: what came first. */
+        private final Map<Long, Occasion> occasions = new LinkedHashMap<>();
 
         @Override
         public void beforeCommit(boolean readOnly) {
-            trainIds.stream().filter(Objects::nonNull).forEach(id -> again(id, occasion));
+            occasions.forEach(Decisions.this::again);
         }
 
         @Override

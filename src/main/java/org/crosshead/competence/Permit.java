@@ -43,6 +43,11 @@ public record Permit(
         bars = List.copyOf(bars);
     }
 
+    /** Says whether the same was found; who could go instead aside. */
+    public boolean saysTheSame(Permit other) {
+        return lines.equals(other.lines) && gaps.equals(other.gaps) && bars.equals(other.bars);
+    }
+
     /**
      * What stands in the way of one person, whatever they know.
      *

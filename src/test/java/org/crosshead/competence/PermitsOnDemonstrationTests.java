@@ -26,6 +26,8 @@ import org.crosshead.crew.People;
 import org.crosshead.platform.ServiceJob;
 import org.crosshead.platform.account.LogIn;
 import org.crosshead.routeknowledge.RouteSections;
+import org.crosshead.working.Train;
+import org.crosshead.working.TrainDraft;
 import org.crosshead.working.Trains;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -39,6 +41,7 @@ import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.security.core.context.SecurityContextImpl;
 import org.springframework.test.context.ActiveProfiles;
 import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 
 /** May the crews of the demonstration railway take their trains? */
@@ -151,6 +154,37 @@ class PermitsOnDemonstrationTests {
         assertThat(told.bars()).extracting(Permit.Bar::code).containsOnly("rest-before");
         assertThat(told.bars().get(0).figures().get(0)).isCloseTo(6.417, within(0.001));
         assertThat(told("4F12").bars()).extracting(Permit.Bar::code).containsOnly("rest-after");
+    }
+
+    /** When the night turn is given to others, the day turn of its crew is decided on anew, since they rest now. */
+    @Test
+    @Transactional(propagation = Propagation.NOT_SUPPORTED)
+    void trainsBesideOneThatIsCrewedAnewAreDecidedAnew() {
+        long day = train("4F12");
+        assertThat(decisions.latest(day).orElseThrow().permit().bars()).isNotEmpty();
+        Train night = trains.find(train("6U20")).orElseThrow();
+        TrainDraft content = night.content();
+        TrainDraft uncrewed = new TrainDraft(
+                content.code(),
+                content.title(),
+                content.day(),
+                content.kind(),
+                content.formationCode(),
+                content.rail(),
+                content.weather(),
+                content.dark(),
+                content.heated(),
+                content.legs(),
+                content.calls(),
+                content.engines(),
+                List.of());
+        asManager(() -> trains.change(night.id(), night.version(), uncrewed, "crew to be found"));
+        Decision anew = decisions.latest(day).orElseThrow();
+        assertThat(anew.occasion()).isEqualTo(Decision.Occasion.CHANGED);
+        assertThat(anew.permit().bars()).isEmpty();
+        long version = trains.find(night.id()).orElseThrow().version();
+        asManager(() -> trains.change(night.id(), version, content, "the same crew again"));
+        assertThat(decisions.latest(day).orElseThrow().permit().bars()).isNotEmpty();
     }
 
     private void know(String staffNumber, Kind kind, Subject subject) {

@@ -9,7 +9,6 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -34,9 +33,7 @@ import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors;
 import org.springframework.test.context.ActiveProfiles;
-import org.springframework.test.web.servlet.MockMvc;
-import org.springframework.test.web.servlet.request.MockMvcRequestBuilders;
-import org.springframework.test.web.servlet.result.MockMvcResultMatchers;
+import org.springframework.test.web.servlet.assertj.MockMvcTester;
 
 /**
  * A depot of 2,000 people, 500 sections and 60 classes with ten years of entries beside the demonstration railway, all of it invented.
@@ -71,7 +68,7 @@ abstract class KnowledgeVolumeContract {
     private Trains trains;
 
     @Autowired
-    private MockMvc mvc;
+    private MockMvcTester mvc;
 
     @Autowired
     private Clock clock;
@@ -116,10 +113,10 @@ abstract class KnowledgeVolumeContract {
         long all = jdbc.sql("select count(*) from competence_event")
                 .query(Long.class)
                 .single();
-        report.add(all + " entries, " + seconds("entered", begin));
+        report.add(all + " entries, " + Timings.seconds("entered", begin));
         begin = System.nanoTime();
         keeper.deriveAll();
-        report.add(seconds("what everybody holds derived anew", begin));
+        report.add(Timings.seconds("what everybody holds derived anew", begin));
         analyse();
     }
 
@@ -138,36 +135,12 @@ abstract class KnowledgeVolumeContract {
                 + " where p.staff_number like 'V-%' and p.id % 20 = " + chunk;
     }
 
-    private static String seconds(String what, long beginNs) {
-        return String.format(Locale.ROOT, "%s: %.1f s", what, (System.nanoTime() - beginNs) / 1e9);
-    }
-
-    private String median(String what, Runnable work) {
-        double[] milliseconds = new double[TIMES];
-        for (int i = 0; i < 2 * TIMES; i++) {
-            long begin = System.nanoTime();
-            work.run();
-            milliseconds[i % TIMES] = (System.nanoTime() - begin) / 1e6;
-        }
-        Arrays.sort(milliseconds);
-        return String.format(
-                Locale.ROOT,
-                "%s: median %.1f ms, worst of %d %.1f ms",
-                what,
-                milliseconds[TIMES / 2],
-                TIMES,
-                milliseconds[TIMES - 1]);
-    }
-
     private void page(String address) {
-        try {
-            mvc.perform(MockMvcRequestBuilders.get(address)
-                            .with(SecurityMockMvcRequestPostProcessors.csrf())
-                            .with(SecurityMockMvcRequestPostProcessors.user("m").roles("MANAGER")))
-                    .andExpect(MockMvcResultMatchers.status().isOk());
-        } catch (Exception ex) {
-            throw new IllegalStateException(ex);
-        }
+        assertThat(mvc.get()
+                        .uri(address)
+                        .with(SecurityMockMvcRequestPostProcessors.csrf())
+                        .with(SecurityMockMvcRequestPostProcessors.user("m").roles("MANAGER")))
+                .hasStatusOk();
     }
 
     @Test
@@ -178,23 +151,25 @@ abstract class KnowledgeVolumeContract {
                     .findFirst()
                     .orElseThrow()
                     .id();
-            report.add(median("one decision", () -> permits.of(train)));
-            report.add(
-                    median("one decision made and kept", () -> decisions.decide(train, Decision.Occasion.BOOKING_ON)));
+            report.add(Timings.median("one decision", TIMES, () -> permits.of(train)));
+            report.add(Timings.median(
+                    "one decision made and kept", TIMES, () -> decisions.decide(train, Decision.Occasion.BOOKING_ON)));
             long person = jdbc.sql("select id from person where staff_number = 'V-1000'")
                     .query(Long.class)
                     .single();
-            report.add(median("what a person holds", () -> knowledge.holdings(person, today)));
-            report.add(median("page of a person", () -> page("/knowledge/V-1000")));
-            report.add(median("page of everybody, 200 people by 100 sections", () -> page("/knowledge?kind=SECTION")));
-            report.add(median("start page", () -> page("/")));
+            report.add(Timings.median("what a person holds", TIMES, () -> knowledge.holdings(person, today)));
+            report.add(Timings.median("page of a person", TIMES, () -> page("/knowledge/V-1000")));
+            report.add(Timings.median(
+                    "page of everybody, 200 people by 100 sections", TIMES, () -> page("/knowledge?kind=SECTION")));
+            report.add(Timings.median("start page", TIMES, () -> page("/")));
             long begin = System.nanoTime();
             page("/knowledge.csv");
-            report.add(seconds("everything as CSV", begin));
+            report.add(Timings.seconds("everything as CSV", begin));
             Subject subject = knowledge.holdings(person, today).get(0).subject();
             int[] note = {0};
-            report.add(median(
+            report.add(Timings.median(
                     "one entry",
+                    TIMES,
                     () -> knowledge.enter(new Knowledge.Entry(
                             person, Kind.RODE, subject, today.minusDays(note[0]++), null, null, "volume"))));
             assertThat(knowledge.events(person).get(0).kind()).isEqualTo(Kind.RODE);

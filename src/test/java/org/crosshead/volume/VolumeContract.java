@@ -9,7 +9,6 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -78,36 +77,15 @@ abstract class VolumeContract {
                     trains.copy(train.id(), today.plusDays(day), new DayShift(zone));
                 }
             }
-            report.add(seconds("enter " + DAYS * pattern.size() + " trains", begin));
+            report.add(Timings.seconds("enter " + DAYS * pattern.size() + " trains", begin));
             begin = System.nanoTime();
             for (TrainSummary train : trains.between(today.plusDays(1), today.plusDays(DAYS_BRIEFED))) {
                 long id = briefings.prepare(train.id());
                 briefings.issue(id, "a season's volume, invented");
                 issued.add(id);
             }
-            report.add(seconds("prepare and issue " + issued.size() + " briefings", begin));
+            report.add(Timings.seconds("prepare and issue " + issued.size() + " briefings", begin));
         });
-    }
-
-    private static String seconds(String what, long beginNs) {
-        return String.format(Locale.ROOT, "%s: %.1f s", what, (System.nanoTime() - beginNs) / 1e9);
-    }
-
-    private String median(String what, Runnable work) {
-        double[] milliseconds = new double[TIMES];
-        for (int i = 0; i < 2 * TIMES; i++) {
-            long begin = System.nanoTime();
-            work.run();
-            milliseconds[i % TIMES] = (System.nanoTime() - begin) / 1e6;
-        }
-        Arrays.sort(milliseconds);
-        return String.format(
-                Locale.ROOT,
-                "%s: median %.1f ms, worst of %d %.1f ms",
-                what,
-                milliseconds[TIMES / 2],
-                TIMES,
-                milliseconds[TIMES - 1]);
     }
 
     @Test
@@ -116,13 +94,13 @@ abstract class VolumeContract {
             LocalDate day = today.plusDays(DAYS_BRIEFED / 2);
             assertThat(trains.between(day, day)).hasSize(8);
             assertThat(trains.between(today, today.plusDays(DAYS))).hasSize(8 * (DAYS + 1));
-            report.add(median("trains of a day", () -> trains.between(day, day)));
+            report.add(Timings.median("trains of a day", TIMES, () -> trains.between(day, day)));
             long train = trains.between(day, day).get(0).id();
             assertThat(briefings.ofTrain(train)).hasSize(1);
-            report.add(median("briefings of a train", () -> briefings.ofTrain(train)));
+            report.add(Timings.median("briefings of a train", TIMES, () -> briefings.ofTrain(train)));
             long id = issued.get(issued.size() / 2);
             assertThat(briefings.show(id).outOfDate()).isEmpty();
-            report.add(median("a briefing with its check for changes", () -> briefings.show(id)));
+            report.add(Timings.median("a briefing with its check for changes", TIMES, () -> briefings.show(id)));
         });
         Path file = Path.of("target", "volume-" + database() + ".txt");
         Files.createDirectories(file.getParent());

@@ -50,20 +50,20 @@ final class GreedyRefresh {
     private boolean fits(Option option) {
         int onTrain = 0;
         int underTeacher = 0;
-        boolean sameDay = false;
+        boolean excluded = false;
         List<LocalDate> days = new ArrayList<>(List.of(option.day()));
         for (int index : chosen) {
             Option other = problem.options().get(index);
             onTrain += other.trainId() == option.trainId() ? 1 : 0;
             underTeacher += other.teacherId() == option.teacherId() ? 1 : 0;
             if (other.personId() == option.personId()) {
-                sameDay |= other.day().equals(option.day());
+                excluded |= problem.limits().exclude(option, other);
                 days.add(other.day());
             }
         }
         return onTrain < problem.limits().perTrain()
                 && underTeacher < problem.limits().perTeacher()
-                && !sameDay
+                && !excluded
                 && mostInAWeek(days) <= problem.limits().perWeek();
     }
 

@@ -190,7 +190,12 @@ public class RefreshPlans {
                 needs.add(new Need(person, subject, last));
             }
         }));
-        return new RefreshProblem(needs, options(needs, turns, today), Limits.COMMON);
+        Limits limits = new Limits(
+                Limits.COMMON.perTrain(),
+                Limits.COMMON.perTeacher(),
+                Limits.COMMON.perWeek(),
+                policies.on(today).hours().restLeast());
+        return new RefreshProblem(needs, options(needs, turns, today), limits);
     }
 
     private List<Turn> turns(Map<Long, TrainSummary> coming, Map<Subject, Map<Long, Holding>> all) {
@@ -253,13 +258,7 @@ public class RefreshPlans {
                 .toList();
         return TrainDemands.fits(new CrewBooking(turn.train().id(), turn.from(), turn.to()), around, hours)
                 ? Optional.of(new Option(
-                        person.id(),
-                        turn.train().id(),
-                        content.day(),
-                        (int) Math.max(
-                                1, Duration.between(turn.from(), turn.to()).toMinutes()),
-                        turn.driverId(),
-                        met))
+                        person.id(), turn.train().id(), content.day(), turn.from(), turn.to(), turn.driverId(), met))
                 : Optional.empty();
     }
 

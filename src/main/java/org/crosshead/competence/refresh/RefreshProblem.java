@@ -1,5 +1,7 @@
 package org.crosshead.competence.refresh;
 
+import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import org.crosshead.competence.Subject;
@@ -11,6 +13,8 @@ import org.crosshead.competence.Subject;
  * @param options turns by which it would not, each possible by the hours of whoever would drive it
  */
 public record RefreshProblem(List<Need> needs, List<Option> options, Limits limits) {
+
+    private static final double HOUR_MINUTES = 60;
 
     public RefreshProblem {
         needs = List.copyOf(needs);
@@ -27,14 +31,21 @@ public record RefreshProblem(List<Need> needs, List<Option> options, Limits limi
     /**
      * A person put on a train beside its driver, and driving under them.
      *
-     * @param minutes of extra duty
+     * @param from when the turn begins
+     * @param to when it ends
      * @param teacherId the driver booked on it, who holds what is refreshed
      * @param needs indexes of the needs that it meets
      */
-    public record Option(long personId, long trainId, LocalDate day, int minutes, long teacherId, List<Integer> needs) {
+    public record Option(
+            long personId, long trainId, LocalDate day, Instant from, Instant to, long teacherId, List<Integer> needs) {
 
         public Option {
             needs = List.copyOf(needs);
+        }
+
+        /** Returns the minutes of extra duty. */
+        public int minutes() {
+            return (int) Math.max(1, Duration.between(from, to).toMinutes());
         }
     }
 
@@ -44,10 +55,18 @@ public record RefreshProblem(List<Need> needs, List<Option> options, Limits limi
      * @param perTrain people put on one train besides its crew
      * @param perTeacher turns that one driver has somebody beside them
      * @param perWeek extra turns of one person in seven days following one another
+     * @param restHours between two extra turns of one person
      */
-    public record Limits(int perTrain, int perTeacher, int perWeek) {
+    public record Limits(int perTrain, int perTeacher, int perWeek, double restHours) {
 
-        /** One on a train, six for a teacher in eight weeks, two a week: own rules. */
-        public static final Limits COMMON = new Limits(1, 6, 2);
+        /** One on a train, six for a teacher in eight weeks, two a week: own rules; the customary rest, from memory. */
+        public static final Limits COMMON = new Limits(1, 6, 2, 12);
+
+        /** Says whether one person cannot work both: they overlap, or leave less rest than this between them. */
+        boolean exclude(Option one, Option other) {
+            Option first = one.from().isAfter(other.from()) ? other : one;
+            Option second = one.from().isAfter(other.from()) ? one : other;
+            return Duration.between(first.to(), second.from()).toMinutes() < restHours * HOUR_MINUTES;
+        }
     }
 }

@@ -62,7 +62,7 @@ final class RefreshSolver {
         }
         atMost(Option::trainId, problem.limits().perTrain());
         atMost(Option::teacherId, problem.limits().perTeacher());
-        atMost(option -> option.personId() + "/" + option.day(), 1);
+        rests();
         weeks();
         LinearExprBuilder cost = LinearExpr.newBuilder();
         for (int i = 0; i < options.size(); i++) {
@@ -115,6 +115,19 @@ final class RefreshSolver {
 
     private void limit(Collection<Integer> group, int most) {
         model.addLessOrEqual(LinearExpr.sum(group.stream().map(taken::get).toArray(BoolVar[]::new)), most);
+    }
+
+    private void rests() {
+        List<Option> options = problem.options();
+        for (int i = 0; i < options.size(); i++) {
+            for (int j = i + 1; j < options.size(); j++) {
+                boolean both = options.get(i).personId() != options.get(j).personId()
+                        || !problem.limits().exclude(options.get(i), options.get(j));
+                if (!both) {
+                    limit(List.of(i, j), 1);
+                }
+            }
+        }
     }
 
     private void weeks() {

@@ -72,12 +72,7 @@ class PermitController {
         List<Decision> kept = decisions.of(trainId);
         model.addAttribute("permit", permit);
         model.addAttribute("decisions", kept);
-        model.addAttribute(
-                "changed",
-                !kept.isEmpty()
-                        && !(kept.get(0).permit().lines().equals(permit.lines())
-                                && kept.get(0).permit().bars().equals(permit.bars())
-                                && kept.get(0).permit().gaps().equals(permit.gaps())));
+        model.addAttribute("changed", !kept.isEmpty() && !kept.get(0).permit().saysTheSame(permit));
         model.addAttribute("own", own(permit));
         Long me = actor.get().personId();
         model.addAttribute("me", me == null ? -1L : me);
@@ -121,8 +116,12 @@ class PermitController {
     @PostMapping("/decide")
     String decide(@PathVariable long trainId, @RequestParam Decision.Occasion occasion, RedirectAttributes flash) {
         boolean booking = occasion == Decision.Occasion.BOOKING_ON;
-        decisions.decide(trainId, booking ? occasion : Decision.Occasion.ASKED);
-        flash.addFlashAttribute("done", "competence.decided");
+        try {
+            decisions.decide(trainId, booking ? occasion : Decision.Occasion.ASKED);
+            flash.addFlashAttribute("done", "competence.decided");
+        } catch (ActRefusedException ex) {
+            flash.addFlashAttribute("refused", "competence.refused." + ex.code());
+        }
         return "redirect:/permits/{trainId}";
     }
 

@@ -2,7 +2,10 @@ package org.crosshead.competence.refresh;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -47,7 +50,8 @@ class RefreshSolverTests {
             int first = random.nextInt(11);
             int last = Math.min(11, first + 1 + random.nextInt(2));
             long teacher = 1_000L + random.nextInt(Math.max(2, people / 4));
-            int minutes = 120 + 30 * random.nextInt(12);
+            Instant from = day.atTime(5 + random.nextInt(16), 0).toInstant(ZoneOffset.UTC);
+            Instant to = from.plus(Duration.ofMinutes(120 + 30 * random.nextInt(12)));
             for (long person = 1; person <= people; person++) {
                 List<Integer> met = new ArrayList<>();
                 for (int need = 0; need < needs.size(); need++) {
@@ -59,7 +63,7 @@ class RefreshSolverTests {
                     }
                 }
                 if (!met.isEmpty() && random.nextInt(4) != 0) {
-                    options.add(new Option(person, train, day, minutes, teacher, met));
+                    options.add(new Option(person, train, day, from, to, teacher, met));
                 }
             }
         }
@@ -82,7 +86,12 @@ class RefreshSolverTests {
             List<Option> own = chosen.stream()
                     .filter(one -> one.personId() == option.personId())
                     .toList();
-            assertThat(own).extracting(Option::day).doesNotHaveDuplicates();
+            for (Option other : own) {
+                boolean rested = other.equals(option)
+                        || !other.from().isBefore(option.to().plus(Duration.ofHours(12)))
+                        || !option.from().isBefore(other.to().plus(Duration.ofHours(12)));
+                assertThat(rested).as("%s and %s", option, other).isTrue();
+            }
             assertThat(own.stream()
                             .filter(one -> !one.day().isBefore(option.day())
                                     && one.day().isBefore(option.day().plusDays(7)))
