@@ -271,6 +271,8 @@ class PermitsOnDemonstrationTests {
         mvc.perform(get("/permits/{id}", train).with(csrf()).with(user("m").roles("MANAGER")))
                 .andExpect(content().string(containsString("They say that they do not sign it")))
                 .andExpect(content().string(containsString("when declined")));
+        mvc.perform(get("/trains/{id}", train).with(csrf()).with(user("m").roles("MANAGER")))
+                .andExpect(content().string(containsString("Not by the records.")));
     }
 
     @Test

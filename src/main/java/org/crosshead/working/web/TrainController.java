@@ -10,6 +10,7 @@ import org.crosshead.working.DayShift;
 import org.crosshead.working.OwnTrains;
 import org.crosshead.working.Train;
 import org.crosshead.working.TrainChangedException;
+import org.crosshead.working.TrainNote;
 import org.crosshead.working.TrainRefusedException;
 import org.crosshead.working.TrainRefusedException.Problem;
 import org.crosshead.working.Trains;
@@ -35,8 +36,17 @@ class TrainController {
     private final TrainWords words;
     private final ZoneId zone;
     private final Clock clock;
+    private final List<TrainNote> notes;
 
-    TrainController(Trains trains, TrainPages pages, OwnTrains ownTrains, TrainWords words, ZoneId zone, Clock clock) {
+    TrainController(
+            Trains trains,
+            TrainPages pages,
+            OwnTrains ownTrains,
+            TrainWords words,
+            ZoneId zone,
+            Clock clock,
+            List<TrainNote> notes) {
+        this.notes = List.copyOf(notes);
         this.trains = trains;
         this.pages = pages;
         this.ownTrains = ownTrains;
@@ -115,6 +125,9 @@ class TrainController {
 
     private String page(Train train, List<Problem> problems, Typed typed, Model model) {
         model.addAttribute("page", pages.train(train, trains.history(train.id())));
+        model.addAttribute(
+                "notes",
+                notes.stream().flatMap(note -> note.of(train.id()).stream()).toList());
         model.addAttribute("refusals", words.of(problems));
         model.addAttribute("typed", typed);
         return "working/train";
