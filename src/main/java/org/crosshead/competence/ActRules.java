@@ -150,7 +150,7 @@ final class ActRules {
             case VERIFIED -> verification(actor, known);
             case STRUCK -> struck(act, actor, known);
             case HANDED_BACK -> Optional.empty();
-            case CARRIED_OVER -> Optional.of("not-offered");
+            case CARRIED_OVER, PROVED -> Optional.of("not-offered");
             default -> byOffice(actor);
         };
     }
@@ -232,6 +232,11 @@ final class ActRules {
         }
         if (known.holding().state() != State.ASSESSED) {
             return Optional.of("not-assessed");
+        }
+        LocalDate assessedOn = known.holding().assessed();
+        if (assessedOn != null
+                && act.day().isAfter(assessedOn.plusMonths(known.policy().assessmentMonths()))) {
+            return Optional.of("assessment-too-old");
         }
         boolean assessed = known.events().stream()
                 .anyMatch(event ->

@@ -2,6 +2,7 @@ package org.crosshead.competence;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param struckId the event that a correction strikes; null for all others
  * @param until last good day of a licence or of a medical outcome, day of the assessment of what is carried over; null for all others
  * @param note of a paper taken over, of a reason, or blank
+ * @param circumstances in which a lesson was; empty for all others
  */
 public record CompetenceEvent(
         long id,
@@ -25,7 +27,27 @@ public record CompetenceEvent(
         @Nullable Long otherId,
         @Nullable Long struckId,
         @Nullable LocalDate until,
-        String note) {
+        String note,
+        Set<Circumstance> circumstances) {
+
+    public CompetenceEvent {
+        circumstances = Set.copyOf(circumstances);
+    }
+
+    /** Of everything but lessons. */
+    public CompetenceEvent(
+            long id,
+            long personId,
+            Kind kind,
+            Subject subject,
+            LocalDate day,
+            Instant enteredAt,
+            @Nullable Long otherId,
+            @Nullable Long struckId,
+            @Nullable LocalDate until,
+            String note) {
+        this(id, personId, kind, subject, day, enteredAt, otherId, struckId, until, note, Set.of());
+    }
 
     /** Of everything that has no last day of its own. */
     public CompetenceEvent(
@@ -53,6 +75,8 @@ public record CompetenceEvent(
         CONDUCTED,
         /** At the controls under a teacher. */
         LEARNED,
+        /** Drove the run by which a closed road was proved before it was opened again. */
+        PROVED,
         /** Says: I know it and am ready to be assessed. */
         DECLARED,
         QUESTIONS_PASSED,

@@ -1,6 +1,7 @@
 package org.crosshead.competence;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -8,7 +9,6 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.ToLongFunction;
 import java.util.stream.Stream;
-import org.crosshead.competence.PermitRules.Circumstance;
 import org.crosshead.competence.PermitRules.Duty;
 import org.crosshead.crew.Post;
 import org.crosshead.route.Direction;
@@ -118,14 +118,24 @@ final class CrewDuties {
         List<Permit.Gap> gaps = new ArrayList<>();
         for (Stretch stretch : stretches(null, null)) {
             double length = Math.abs(stretch.toMeasure() - stretch.fromMeasure());
-            double covered = over(stretch).stream()
-                    .mapToDouble(section -> section.covers(stretch.low(), stretch.high()))
-                    .sum();
-            if (covered < length - CLOSE) {
+            if (covered(stretch) < length - CLOSE) {
                 gaps.add(new Permit.Gap(stretch.routeCode(), stretch.fromMeasure(), stretch.toMeasure()));
             }
         }
         return gaps;
+    }
+
+    /** Returns how much of a stretch at least one section covers. */
+    private double covered(Stretch stretch) {
+        double covered = 0;
+        double upTo = stretch.low();
+        for (RouteSection section : over(stretch).stream()
+                .sorted(Comparator.comparing(RouteSection::fromMeasure))
+                .toList()) {
+            covered += section.covers(Math.max(upTo, stretch.low()), stretch.high());
+            upTo = Math.max(upTo, section.toMeasure());
+        }
+        return covered;
     }
 
     private List<RouteSection> sections(CrewSlot slot) {
@@ -146,23 +156,33 @@ final class CrewDuties {
 
     private static double run(RouteSection section, List<Stretch> stretches) {
         return stretches.stream()
-                .filter(stretch ->
-                        stretch.routeCode().equals(section.routeCode()) && stretch.direction() == section.direction())
+                .filter(stretch -> stretch.isOver(section))
                 .mapToDouble(stretch -> section.covers(stretch.low(), stretch.high()))
                 .sum();
     }
 
     private List<RouteSection> over(Stretch stretch) {
         return RouteSection.over(
-                sections, stretch.routeCode(), stretch.direction(), stretch.fromMeasure(), stretch.toMeasure());
+                sections,
+                stretch.routeCode(),
+                stretch.line(),
+                stretch.direction(),
+                stretch.fromMeasure(),
+                stretch.toMeasure());
     }
 
     private record Stretch(
-            String routeCode, Direction direction, double fromMeasure, double toMeasure, boolean tenderFirst) {
+            String routeCode,
+            String line,
+            Direction direction,
+            double fromMeasure,
+            double toMeasure,
+            boolean tenderFirst) {
 
         boolean isOver(RouteSection section) {
             return routeCode.equals(section.routeCode())
                     && direction == section.direction()
+                    && section.isOnLine(line)
                     && section.covers(low(), high()) > 0;
         }
 
@@ -187,7 +207,8 @@ final class CrewDuties {
             double begins = from != null && number == from.legNumber() ? from.atMeasure() : leg.fromMeasure();
             double ends = to != null && number == to.legNumber() ? to.atMeasure() : leg.toMeasure();
             if (within && Math.abs(ends - begins) > CLOSE) {
-                stretches.add(new Stretch(leg.routeCode(), leg.direction(), begins, ends, leg.tenderFirst()));
+                stretches.add(
+                        new Stretch(leg.routeCode(), leg.line(), leg.direction(), begins, ends, leg.tenderFirst()));
             }
         }
         return stretches;

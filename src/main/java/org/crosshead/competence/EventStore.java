@@ -10,6 +10,9 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.crosshead.competence.CompetenceEvent.Kind;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -40,8 +43,8 @@ class EventStore {
         GeneratedKeyHolder key = new GeneratedKeyHolder();
         jdbc.sql("""
                         insert into competence_event (person_id, event_kind, subject_kind, subject_code, event_day, entered_at,
-                            entered_by, other_id, struck_id, until_day, note)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
+                            entered_by, other_id, struck_id, until_day, note, circumstances)
+                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
                         """)
                 .params(event.personId(), event.kind().name())
                 .params(event.subject().kind().name(), event.subject().code())
@@ -49,7 +52,7 @@ class EventStore {
                 .param(event.otherId())
                 .param(event.struckId())
                 .param(event.until())
-                .param(event.note())
+                .params(event.note(), words(event.circumstances()))
                 .update(key, "id");
         return Objects.requireNonNull(key.getKey()).longValue();
     }
@@ -121,7 +124,18 @@ class EventStore {
                 number(rs, "other_id"),
                 number(rs, "struck_id"),
                 rs.getObject("until_day", LocalDate.class),
-                rs.getString("note"));
+                rs.getString("note"),
+                circumstances(rs.getString("circumstances")));
+    }
+
+    private static String words(Set<Circumstance> circumstances) {
+        return circumstances.stream().map(Circumstance::name).sorted().collect(Collectors.joining(" "));
+    }
+
+    private static Set<Circumstance> circumstances(String words) {
+        return words.isEmpty()
+                ? Set.of()
+                : Stream.of(words.split(" ")).map(Circumstance::valueOf).collect(Collectors.toSet());
     }
 
     private static @Nullable Long number(ResultSet rs, String column) throws SQLException {

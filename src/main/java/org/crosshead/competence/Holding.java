@@ -64,6 +64,8 @@ public record Holding(
         HANDED_BACK,
         /** By a doctor's word. */
         UNFIT,
+        /** Held before the section was closed for long: to be taught anew before it counts again. */
+        LEARN_ANEW,
         /** The section is closed: it counts for nobody. */
         CLOSED
     }

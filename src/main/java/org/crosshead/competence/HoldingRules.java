@@ -7,10 +7,12 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.crosshead.competence.CompetenceEvent.Kind;
 import org.crosshead.competence.Holding.Limit;
 import org.crosshead.competence.Holding.State;
+import org.crosshead.routeknowledge.Closure;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,10 +30,26 @@ public final class HoldingRules {
      * What decides about one subject.
      *
      * @param lapseMonths after the last turn worked
-     * @param closedFrom first day on which the section is closed; null where it is open
+     * @param closures of the section, in order of their days
      */
-    public record Terms(
-            Subject subject, int lapseMonths, @Nullable LocalDate closedFrom, KnowledgePolicy policy) {}
+    public record Terms(Subject subject, int lapseMonths, List<Closure> closures, KnowledgePolicy policy) {
+
+        public Terms {
+            closures = List.copyOf(closures);
+        }
+
+        boolean isClosed(LocalDate day) {
+            return closures.stream().anyMatch(closure -> closure.covers(day));
+        }
+
+        /** Returns the last closure before a day after which it is learned anew by those who held it before. */
+        Optional<Closure> anew(LocalDate day) {
+            return closures.stream()
+                    .filter(closure -> closure.learnAnew() && !closure.covers(day))
+                    .filter(closure -> !closure.from().isAfter(day))
+                    .reduce((earlier, later) -> later);
+        }
+    }
 
     /**
      * Returns what is held on a day.
@@ -93,6 +111,7 @@ public final class HoldingRules {
         private @Nullable LocalDate since;
         private @Nullable LocalDate worked;
         private @Nullable LocalDate assessed;
+        private @Nullable LocalDate taught;
 
         Fold(Terms terms, List<Long> because) {
             this.terms = terms;
@@ -115,7 +134,11 @@ public final class HoldingRules {
                         return;
                     }
                 }
-                case LEARNED -> state = state == State.HELD ? state : State.LEARNING;
+                case LEARNED -> {
+                    state = state == State.HELD ? state : State.LEARNING;
+                    taught = event.day();
+                }
+                case PROVED -> taught = event.day();
                 case DECLARED -> {
                     if (state != State.HELD) {
                         state = State.DECLARED;
@@ -159,13 +182,15 @@ public final class HoldingRules {
         }
 
         private void assess(LocalDate day) {
-            if (state == State.HELD) {
+            if (state == State.HELD || state == State.ASSESSED) {
                 assessed = practice ? day : assessed;
                 practice = false;
                 questions = false;
             } else if (state == State.DECLARED && questions && practice) {
                 state = State.ASSESSED;
                 assessed = day;
+                practice = false;
+                questions = false;
             }
         }
 
@@ -205,7 +230,7 @@ public final class HoldingRules {
         }
 
         Standing standing(@Nullable LocalDate lastDay) {
-            return new Standing(state, suspended, since, worked, assessed, null, limits, lastDay);
+            return new Standing(state, suspended, since, worked, assessed, null, limits, taught, lastDay);
         }
     }
 }

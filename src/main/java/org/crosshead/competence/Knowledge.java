@@ -22,6 +22,7 @@ import org.crosshead.crew.Post;
 import org.crosshead.platform.CurrentActor;
 import org.crosshead.platform.Journal;
 import org.crosshead.platform.NotFoundException;
+import org.crosshead.routeknowledge.Closure;
 import org.crosshead.routeknowledge.RouteSection;
 import org.crosshead.routeknowledge.RouteSections;
 import org.jspecify.annotations.Nullable;
@@ -347,6 +348,15 @@ public class Knowledge {
         derive(personId, subject);
     }
 
+    /** Notes who drove the run by which a closed road was proved; only by whoever opens it again. */
+    void proved(long personId, Subject subject, LocalDate day, String note) {
+        store.lock(personId);
+        String shortened = note.substring(0, Math.min(note.length(), NOTE_MOST));
+        carried(personId, Kind.PROVED, subject, day, null, shortened);
+        derive(personId, subject);
+        events.publishEvent(new KnowledgeChanged(personId));
+    }
+
     private void carried(
             long personId, Kind kind, Subject subject, LocalDate day, @Nullable LocalDate until, String note) {
         CurrentActor.Actor acting = actor.get();
@@ -386,10 +396,10 @@ public class Knowledge {
     /** A section that is no longer laid down counts as closed. */
     private static HoldingRules.Terms terms(Subject subject, KnowledgePolicy policy, @Nullable RouteSection section) {
         if (subject.kind() != Subject.Kind.SECTION) {
-            return new HoldingRules.Terms(subject, policy.classLapseMonths(), null, policy);
+            return new HoldingRules.Terms(subject, policy.classLapseMonths(), List.of(), policy);
         }
         return section == null
-                ? new HoldingRules.Terms(subject, 1, LocalDate.MIN, policy)
-                : new HoldingRules.Terms(subject, policy.lapseMonths(section.band()), section.closedFrom(), policy);
+                ? new HoldingRules.Terms(subject, 1, List.of(new Closure(LocalDate.MIN)), policy)
+                : new HoldingRules.Terms(subject, policy.lapseMonths(section.band()), section.closures(), policy);
     }
 }

@@ -76,6 +76,8 @@ public class KnowledgePolicies {
                         rs.getDouble("break_hours_most"),
                         rs.getDouble("week_hours_most"),
                         rs.getInt("fortnight_turns_most")),
+                new KnowledgePolicy.Upkeep(
+                        rs.getInt("anew_months"), rs.getBoolean("proving_run"), rs.getInt("holders_least")),
                 Regime.valueOf(rs.getString("regime")),
                 rs.getString("policy_owner"),
                 rs.getString("approver"));
@@ -87,8 +89,8 @@ public class KnowledgePolicies {
                         insert into knowledge_policy (policy_version, valid_from, hard_months, usual_months, easy_months,
                             class_months, assessment_months, warn_days, keeps_alive, verifies, needs_licence, needs_medical,
                             turn_hours_most, rest_hours_least, break_hours_most, week_hours_most, fortnight_turns_most,
-                            regime, policy_owner, approver)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, '')
+                            anew_months, proving_run, holders_least, regime, policy_owner, approver)
+                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, '')
                         """)
                 .params(policy.version(), policy.validFrom())
                 .params(
@@ -107,6 +109,10 @@ public class KnowledgePolicies {
                         policy.hours().breakMost(),
                         policy.hours().weekMost(),
                         policy.hours().turnsMost())
+                .params(
+                        policy.upkeep().anewMonths(),
+                        policy.upkeep().provingRun(),
+                        policy.upkeep().holdersLeast())
                 .params(policy.regime().name(), policy.owner())
                 .update();
     }

@@ -19,6 +19,7 @@ import org.crosshead.routeknowledge.Band;
  * @param verifies whether somebody who alone taught a person may assess them where a second one verifies it
  * @param needs what everybody who drives must have besides road and engine
  * @param hours of a turn and between turns
+ * @param upkeep of roads and of the depot
  * @param regime whose law sets the floor
  */
 public record KnowledgePolicy(
@@ -32,9 +33,26 @@ public record KnowledgePolicy(
         boolean verifies,
         Set<Subject> needs,
         Hours hours,
+        Upkeep upkeep,
         Regime regime,
         String owner,
         String approver) {
+
+    /**
+     * How roads are opened again, and how many are to know each. The usual figures are this project's.
+     *
+     * @param anewMonths a road that was closed longer is learned anew by those who held it; who lapsed longer ago learns as a beginner
+     * @param provingRun whether a closed road is proved by a run before it is opened
+     * @param holdersLeast below so many holders a road or class is called thin
+     */
+    public record Upkeep(int anewMonths, boolean provingRun, int holdersLeast) {
+
+        public static final Upkeep USUAL = new Upkeep(12, true, 2);
+
+        private boolean makes() {
+            return anewMonths >= 1 && anewMonths <= ANEW_MOST && holdersLeast >= 0 && holdersLeast <= HOLDERS_MOST;
+        }
+    }
 
     /**
      * Hours of a turn and between turns. The usual figures are customary limits, from memory.
@@ -85,6 +103,7 @@ public record KnowledgePolicy(
                 verifies,
                 Set.of(),
                 Hours.CUSTOMARY,
+                Upkeep.USUAL,
                 regime,
                 owner,
                 approver);
@@ -108,6 +127,8 @@ public record KnowledgePolicy(
 
     private static final double DAY_HOURS = 24;
     private static final int FORTNIGHT = 14;
+    private static final int ANEW_MOST = 120;
+    private static final int HOLDERS_MOST = 1_000;
     private static final Set<Kind> MAY_COUNT =
             EnumSet.of(Kind.WORKED, Kind.WORKED_CONDUCTED, Kind.RODE, Kind.CONDUCTED, Kind.LEARNED);
 
@@ -140,6 +161,9 @@ public record KnowledgePolicy(
         if (!hours.make()) {
             return Optional.of("hours");
         }
+        if (!upkeep.makes()) {
+            return Optional.of("upkeep");
+        }
         if (regime == Regime.MAIN_LINE && !needs.containsAll(Set.of(Subject.LICENCE, Subject.MEDICAL))) {
             return Optional.of("licence-by-law");
         }
@@ -162,6 +186,7 @@ public record KnowledgePolicy(
                 verifies,
                 needs,
                 hours,
+                upkeep,
                 regime,
                 by,
                 approvedBy);

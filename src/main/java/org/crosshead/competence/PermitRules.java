@@ -24,12 +24,6 @@ final class PermitRules {
 
     private PermitRules() {}
 
-    /** In what a subject is worked by this train. */
-    enum Circumstance {
-        DARK,
-        TENDER_FIRST
-    }
-
     /**
      * Something that must be held.
      *

@@ -62,6 +62,6 @@ final class PersonalRules {
             }
             because.add(event.id());
         }
-        return new Standing(state, suspended, null, null, from, until, Set.of(), last);
+        return new Standing(state, suspended, null, null, from, until, Set.of(), null, last);
     }
 }

@@ -75,6 +75,7 @@ public class SectionSurgery {
         RouteSection other = open(otherCode);
         boolean touch = one.routeCode().equals(other.routeCode())
                 && one.direction() == other.direction()
+                && one.line().equals(other.line())
                 && (one.toMeasure() == other.fromMeasure() || other.toMeasure() == one.fromMeasure());
         if (!touch) {
             throw new SectionRefusedException("merge-apart");
@@ -90,7 +91,9 @@ public class SectionSurgery {
                 one.direction(),
                 harder.band(),
                 one.hard() + " " + other.hard(),
-                sections.teacherNumber(one)));
+                sections.teacherNumber(one),
+                one.line(),
+                one.needs().or(other.needs())));
         Map<Long, Standing> others = knowledge.standings(subject(otherCode));
         String note = "carried over from " + code + " and " + otherCode;
         knowledge.standings(subject(code)).forEach((person, standing) -> {
@@ -118,6 +121,7 @@ public class SectionSurgery {
                         other.assessed() == null ? other.since() : other.assessed()),
                 null,
                 limits,
+                earlier(one.taught(), other.taught()),
                 earlier(one.lastDay(), other.lastDay()));
     }
 
@@ -145,7 +149,9 @@ public class SectionSurgery {
                 old.direction(),
                 old.band(),
                 old.hard(),
-                sections.teacherNumber(old));
+                sections.teacherNumber(old),
+                old.line(),
+                old.needs());
     }
 
     private RouteSection open(String code) {

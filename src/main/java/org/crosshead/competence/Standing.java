@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import org.crosshead.competence.Holding.Limit;
 import org.crosshead.competence.Holding.State;
+import org.crosshead.routeknowledge.Closure;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param worked last turn that keeps it alive; null for none
  * @param assessed last assessment, or first day of what has a last day of its own; null for none
  * @param until last good day that was said; null where it follows from the policy
+ * @param taught last lesson, or run by which the road was proved; null for none
  * @param lastDay day of the last of the events; null for none
  */
 record Standing(
@@ -26,6 +28,7 @@ record Standing(
         @Nullable LocalDate assessed,
         @Nullable LocalDate until,
         Set<Limit> limits,
+        @Nullable LocalDate taught,
         @Nullable LocalDate lastDay) {
 
     Standing {
@@ -60,6 +63,13 @@ record Standing(
         return byWork.isBefore(byAssessment) ? byWork : byAssessment;
     }
 
+    /** Says whether it was held before a closure and has not been taught since. */
+    private boolean isToLearnAnew(Closure closure) {
+        LocalDate opened = closure.reopenedOn();
+        boolean heldBefore = since == null || opened == null || since.isBefore(opened);
+        return heldBefore && (taught == null || taught.isBefore(closure.from()));
+    }
+
     /**
      * Returns what is held on a day.
      *
@@ -77,8 +87,10 @@ record Standing(
         if (suspended && shown != State.WITHDRAWN) {
             shown = State.SUSPENDED;
         }
-        LocalDate closed = terms.closedFrom();
-        if (closed != null && !day.isBefore(closed)) {
+        if (shown == State.HELD || shown == State.DUE) {
+            shown = terms.anew(day).filter(this::isToLearnAnew).isPresent() ? State.LEARN_ANEW : shown;
+        }
+        if (terms.isClosed(day)) {
             shown = State.CLOSED;
         }
         boolean personal = terms.subject().kind() == Subject.Kind.PERSON;

@@ -62,8 +62,8 @@ class StandingStore {
         }
         jdbc.sql("""
                         insert into competence_standing (person_id, subject_kind, subject_code, state, suspended, since_day, worked_day,
-                            assessed_day, until_day, limits, last_day, lapse_months, assessment_months)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
+                            assessed_day, until_day, limits, taught_day, last_day, lapse_months, assessment_months)
+                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
                         """)
                 .params(personId, subject.kind().name(), subject.code())
                 .params(standing.state().name(), standing.suspended())
@@ -72,6 +72,7 @@ class StandingStore {
                 .param(standing.assessed())
                 .param(standing.until())
                 .param(standing.limits().stream().map(Limit::name).sorted().collect(Collectors.joining(" ")))
+                .param(standing.taught())
                 .params(last, terms.lapseMonths(), terms.policy().assessmentMonths())
                 .update();
     }
@@ -147,6 +148,7 @@ class StandingStore {
                 day(rs, "assessed_day"),
                 day(rs, "until_day"),
                 limits(rs.getString("limits")),
+                day(rs, "taught_day"),
                 day(rs, "last_day"));
         return new Row(
                 rs.getLong("person_id"),

@@ -10,6 +10,7 @@ import org.crosshead.route.Direction;
 import org.crosshead.route.MeasureUnit;
 import org.crosshead.routeknowledge.Band;
 import org.crosshead.routeknowledge.Cue;
+import org.crosshead.routeknowledge.LearningNeeds;
 import org.crosshead.routeknowledge.SectionDraft;
 import org.jspecify.annotations.Nullable;
 
@@ -73,7 +74,14 @@ final class KnowledgeReader {
                 line.word("direction", Direction.class),
                 line.word("band", Band.class),
                 line.text("hard"),
-                line.text("teacher"));
+                line.text("teacher"),
+                line.text("line"),
+                new LearningNeeds(
+                        line.whole("trips"),
+                        line.whole("trips_dark"),
+                        line.whole("trips_driven"),
+                        line.whole("trips_bad_weather"),
+                        line.whole("trips_refresher")));
         return new Located<>(draft, line, Map.of());
     }
 

@@ -3,6 +3,7 @@ package org.crosshead.routeknowledge;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.crosshead.route.Direction;
 import org.jspecify.annotations.Nullable;
 
@@ -14,8 +15,10 @@ import org.jspecify.annotations.Nullable;
  * @param hard what makes it hard, by day and by night, in fog and at leaf fall; the gist of its risk assessment
  * @param teacherId who teaches it; null where nobody is named yet
  * @param approvedBy who approved its risk assessment; null until then
- * @param closedFrom first day on which it is closed; null while it is open
  * @param version counts changes
+ * @param line running line, as on the path of a train; blank where it is signed for every one of the route's lines together
+ * @param needs of a learner
+ * @param closures all there have been, in order of their days
  */
 public record RouteSection(
         long id,
@@ -30,23 +33,49 @@ public record RouteSection(
         @Nullable Long teacherId,
         String enteredBy,
         @Nullable String approvedBy,
-        @Nullable LocalDate closedFrom,
-        int version) {
+        int version,
+        String line,
+        LearningNeeds needs,
+        List<Closure> closures) {
+
+    public RouteSection {
+        closures = List.copyOf(closures);
+    }
 
     /** Says whether it can be signed on a day: approved, and not closed. */
     public boolean isOpen(LocalDate day) {
-        return approvedBy != null && (closedFrom == null || day.isBefore(closedFrom));
+        return approvedBy != null && closures.stream().noneMatch(closure -> closure.covers(day));
     }
 
-    /** Returns those of the sections that a stretch runs over, in running order. */
+    /** Returns the first day of the closure that has not ended; null where there is none. */
+    public @Nullable LocalDate closedFrom() {
+        return closed().map(Closure::from).orElse(null);
+    }
+
+    /** Returns the closure that has not ended. */
+    public Optional<Closure> closed() {
+        return closures.stream().filter(closure -> closure.reopenedOn() == null).findFirst();
+    }
+
+    /** Says whether a train on a line of this route runs on the line of the section. */
+    public boolean isOnLine(String runningLine) {
+        return line.isEmpty() || line.equals(runningLine);
+    }
+
+    /** Returns those of the sections that a stretch on a running line runs over, in running order. */
     public static List<RouteSection> over(
-            List<RouteSection> all, String routeCode, Direction direction, double fromMeasure, double toMeasure) {
+            List<RouteSection> all,
+            String routeCode,
+            String runningLine,
+            Direction direction,
+            double fromMeasure,
+            double toMeasure) {
         double low = Math.min(fromMeasure, toMeasure);
         double high = Math.max(fromMeasure, toMeasure);
         Comparator<RouteSection> rising = Comparator.comparing(RouteSection::fromMeasure);
         return all.stream()
                 .filter(section -> section.routeCode().equals(routeCode) && section.direction() == direction)
-                .filter(section -> section.covers(low, high) > 0)
+                .filter(section -> section.isOnLine(runningLine) && section.covers(low, high) > 0)
                 .sorted(direction == Direction.RISING ? rising : rising.reversed())
                 .toList();
     }

@@ -79,6 +79,12 @@ public class RouteSections {
         if (!within) {
             throw new SectionRefusedException("section-extent");
         }
+        if (!draft.line().isEmpty() && !route.content().lines().contains(draft.line())) {
+            throw new SectionRefusedException("section-line");
+        }
+        if (!draft.needs().make()) {
+            throw new SectionRefusedException("section-needs");
+        }
         Long teacherId = teacher(draft.teacher());
         Optional<RouteSection> before = store.find(draft.code());
         if (before.isPresent()) {
@@ -125,13 +131,40 @@ public class RouteSections {
         changed(section);
     }
 
-    /** Closes a section from a day on, or opens it again where none is given. */
+    /**
+     * Closes a section from a day on.
+     *
+     * @throws SectionRefusedException if it is closed already
+     */
     @Transactional
     @PreAuthorize("hasRole('MANAGER')")
-    public void close(String code, @Nullable LocalDate from) {
+    public void close(String code, LocalDate from) {
+        closed(code, from, "section.closed");
+    }
+
+    private void closed(String code, LocalDate from, String entry) {
         RouteSection section = known(code);
-        store.close(section.id(), from);
-        journal.write(from == null ? "section.opened" : "section.closed", SUBJECT, section.id(), code);
+        if (!store.close(section.id(), from, actor.get().name())) {
+            throw new SectionRefusedException("section-closed-already");
+        }
+        journal.write(entry, SUBJECT, section.id(), code);
+        changed(section);
+    }
+
+    /**
+     * Opens a closed section again; what that asks for is for whoever keeps what people know.
+     *
+     * @param closure how, with the day
+     * @throws SectionRefusedException if it is not closed
+     */
+    @Transactional
+    @PreAuthorize("hasRole('MANAGER')")
+    public void reopen(String code, Closure closure) {
+        RouteSection section = known(code);
+        if (!store.reopen(section.id(), closure, actor.get().name())) {
+            throw new SectionRefusedException("section-not-closed");
+        }
+        journal.write("section.opened", SUBJECT, section.id(), code + " " + closure.changes());
         changed(section);
     }
 
@@ -139,10 +172,7 @@ public class RouteSections {
     @Transactional
     @PreAuthorize("hasRole('INSPECTOR')")
     public void replaced(String code, LocalDate from) {
-        RouteSection section = known(code);
-        store.close(section.id(), from);
-        journal.write("section.replaced", SUBJECT, section.id(), code);
-        changed(section);
+        closed(code, from, "section.replaced");
     }
 
     /** Returns the staff number of who teaches a section; blank where nobody does. */

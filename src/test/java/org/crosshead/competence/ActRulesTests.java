@@ -236,6 +236,7 @@ class ActRulesTests {
                 false,
                 java.util.Set.of(Subject.LICENCE, Subject.MEDICAL),
                 KnowledgePolicy.Hours.CUSTOMARY,
+                KnowledgePolicy.Upkeep.USUAL,
                 regime,
                 owner,
                 approver);
@@ -276,6 +277,7 @@ class ActRulesTests {
                 false,
                 licence ? java.util.Set.of(Subject.LICENCE, Subject.MEDICAL) : java.util.Set.of(),
                 new KnowledgePolicy.Hours(turn, rest, pause, week, turns),
+                KnowledgePolicy.Upkeep.USUAL,
                 regime,
                 "A",
                 "B");

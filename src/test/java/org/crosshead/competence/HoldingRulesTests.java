@@ -5,23 +5,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
-import java.util.Random;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.crosshead.competence.CompetenceEvent.Kind;
 import org.crosshead.competence.Holding.State;
 import org.crosshead.competence.KnowledgePolicy.Regime;
 import org.crosshead.routeknowledge.Band;
+import org.crosshead.routeknowledge.Closure;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.MethodSource;
 
 /** What is held on a day, by dates that are easily got wrong. People and lines are invented. */
 class HoldingRulesTests {
@@ -66,7 +63,8 @@ class HoldingRulesTests {
     }
 
     private static HoldingRules.Terms terms(int lapseMonths, @Nullable String closed, KnowledgePolicy policy) {
-        return new HoldingRules.Terms(ROAD, lapseMonths, closed == null ? null : LocalDate.parse(closed), policy);
+        return new HoldingRules.Terms(
+                ROAD, lapseMonths, closed == null ? List.of() : List.of(new Closure(LocalDate.parse(closed))), policy);
     }
 
     private static Holding on(List<CompetenceEvent> events, String day, int lapseMonths) {
@@ -271,94 +269,5 @@ class HoldingRulesTests {
         events.add(event(5, Kind.WITH_TEACHER_ONLY, "2026-05-01"));
         events.add(event(6, Kind.TAKEN_OVER, "2026-06-01"));
         assertThat(on(events, "2026-06-01", 6).limits()).isEmpty();
-    }
-
-    static IntStream seeds() {
-        return IntStream.rangeClosed(1, 60);
-    }
-
-    private static List<CompetenceEvent> history(int seed) {
-        Random random = new Random(seed);
-        List<Kind> kinds = new ArrayList<>(List.of(Kind.values()));
-        kinds.remove(Kind.STRUCK);
-        List<CompetenceEvent> events = new ArrayList<>();
-        for (long id = 1; id <= 170; id++) {
-            Kind kind = random.nextInt(3) == 0 ? Kind.WORKED : kinds.get(random.nextInt(kinds.size()));
-            events.add(event(
-                    id,
-                    kind,
-                    LocalDate.of(2020, 1, 1).plusDays(random.nextInt(2_500)).toString()));
-        }
-        return events;
-    }
-
-    /** 60 histories, 10,200 events in all: the order in which they come does not matter. */
-    @ParameterizedTest
-    @MethodSource("seeds")
-    void orderOfEntryDoesNotMatter(int seed) {
-        List<CompetenceEvent> events = history(seed);
-        List<CompetenceEvent> shuffled = new ArrayList<>(events);
-        Collections.shuffle(shuffled, new Random(seed));
-        for (int month = 0; month < 84; month += 5) {
-            String day = LocalDate.of(2020, 1, 1).plusMonths(month).toString();
-            assertThat(on(shuffled, day, 6)).isEqualTo(on(events, day, 6));
-        }
-    }
-
-    /** Asking day by day what has happened so far, all of it anew, gives the same as asking once. */
-    @ParameterizedTest
-    @MethodSource("seeds")
-    void equalsAPlainSlowFold(int seed) {
-        List<CompetenceEvent> events = history(seed);
-        LocalDate end = LocalDate.of(2026, 12, 1);
-        SlowFold slow = new SlowFold(6, 240, 60);
-        for (LocalDate day = LocalDate.of(2020, 1, 1); !day.isAfter(end); day = day.plusDays(1)) {
-            slow.day(day, events);
-            if (day.getDayOfMonth() == 1) {
-                assertThat(on(events, day.toString(), 6).state()).as("%s", day).isEqualTo(slow.state(day));
-                assertThat(on(events, day.toString(), 6).limits())
-                        .extracting(Holding.Limit::name)
-                        .containsExactlyInAnyOrderElementsOf(slow.limits());
-            }
-        }
-    }
-
-    /** How it stands after the last event answers for every later day as all the events do. */
-    @ParameterizedTest
-    @MethodSource("seeds")
-    void standingAfterTheLastEventAnswersForEveryLaterDay(int seed) {
-        List<CompetenceEvent> events = history(seed).subList(0, 5 + 2 * seed);
-        HoldingRules.Terms terms = terms(6, null, policy(36));
-        Standing standing = HoldingRules.standing(events, terms);
-        LocalDate last = Objects.requireNonNull(standing.lastDay());
-        for (int days = 0; days < 800; days += 7) {
-            LocalDate day = last.plusDays(days);
-            Holding whole = HoldingRules.on(events, terms, day, LATER);
-            assertThat(standing.on(day, terms, whole.because())).isEqualTo(whole);
-        }
-    }
-
-    /** A turn more never takes anything away. */
-    @ParameterizedTest
-    @MethodSource("seeds")
-    void turnWorkedNeverShortensADate(int seed) {
-        List<CompetenceEvent> events = history(seed);
-        Random random = new Random(1_000 + seed);
-        for (int i = 0; i < 20; i++) {
-            String day =
-                    LocalDate.of(2020, 1, 1).plusDays(random.nextInt(2_500)).toString();
-            Holding before = on(events, day, 6);
-            List<CompetenceEvent> more = new ArrayList<>(events);
-            more.add(event(
-                    500,
-                    Kind.WORKED,
-                    LocalDate.of(2020, 1, 1).plusDays(random.nextInt(2_500)).toString()));
-            Holding after = on(more, day, 6);
-            if (before.counts()) {
-                assertThat(after.counts()).isTrue();
-                assertThat(Objects.requireNonNull(after.lastGoodDay()))
-                        .isAfterOrEqualTo(Objects.requireNonNull(before.lastGoodDay()));
-            }
-        }
     }
 }

@@ -32,12 +32,14 @@ import org.crosshead.route.RouteDraft;
 import org.crosshead.route.RouteRevision;
 import org.crosshead.route.Routes;
 import org.crosshead.routeknowledge.Band;
+import org.crosshead.routeknowledge.Closure;
 import org.crosshead.routeknowledge.RouteSection;
 import org.crosshead.routeknowledge.RouteSections;
 import org.crosshead.routeknowledge.SectionDraft;
 import org.crosshead.routeknowledge.SectionRefusedException;
 import org.crosshead.routeknowledge.SectionsForTests;
 import org.flywaydb.core.Flyway;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -58,7 +60,11 @@ abstract class KnowledgeContract {
     private Knowledge knowledge;
     private TransactionTemplate transaction;
     private long ina;
+    private long ray;
     private long hilde;
+    private People people;
+    private KnowledgePolicies policies;
+    private JdbcClient jdbc;
     private long finch;
 
     /** An empty database. */
@@ -74,17 +80,19 @@ abstract class KnowledgeContract {
                 .load();
         flyway.clean();
         flyway.migrate();
-        JdbcClient jdbc = JdbcClient.create(database);
+        jdbc = JdbcClient.create(database);
         CurrentActor actor = () -> acting;
-        People people = PeopleForTests.on(jdbc, journaled, actor);
+        people = PeopleForTests.on(jdbc, journaled, actor);
         ina = person(people, "D-1", "Ina Broadbent", Post.DRIVER);
+        ray = person(people, "D-2", "Ray Dunmore", Post.DRIVER);
         hilde = person(people, "M-1", "Hilde Marsh", Post.MANAGER);
         finch = person(people, "A-1", "Lorne Finch", Post.ASSESSOR);
         sections = SectionsForTests.on(jdbc, routes(), people, journaled, actor, clock);
+        policies = new KnowledgePolicies(jdbc);
         knowledge = new Knowledge(
                 new EventStore(jdbc),
                 new StandingStore(jdbc),
-                new KnowledgePolicies(jdbc),
+                policies,
                 sections,
                 people,
                 journaled,
@@ -111,6 +119,10 @@ abstract class KnowledgeContract {
         return people.enter(new PersonDraft(
                         number, name, List.of(new PersonDraft.PostHeld(post, LocalDate.of(2020, 1, 1), null))))
                 .id();
+    }
+
+    private void policy(String figures) {
+        jdbc.sql("update knowledge_policy set " + figures).update();
     }
 
     private static SectionDraft draft() {
@@ -179,11 +191,11 @@ abstract class KnowledgeContract {
             assertThatThrownBy(() -> sections.enter(wrong)).isInstanceOf(SectionRefusedException.class);
         }
         assertThat(sections.enter(good).teacherId()).isEqualTo(finch);
-        assertThat(RouteSection.over(sections.all(), "HV", Direction.RISING, 700, 800))
+        assertThat(RouteSection.over(sections.all(), "HV", "Down", Direction.RISING, 700, 800))
                 .hasSize(1);
-        assertThat(RouteSection.over(sections.all(), "HV", Direction.RISING, 700, 768))
+        assertThat(RouteSection.over(sections.all(), "HV", "Down", Direction.RISING, 700, 768))
                 .isEmpty();
-        assertThat(RouteSection.over(sections.all(), "HV", Direction.FALLING, 800, 700))
+        assertThat(RouteSection.over(sections.all(), "HV", "Down", Direction.FALLING, 800, 700))
                 .isEmpty();
     }
 
@@ -288,8 +300,73 @@ abstract class KnowledgeContract {
         sections.close("HV3-DOWN", TODAY);
         assertThat(state(TODAY.minusDays(1))).isEqualTo(State.HELD);
         assertThat(state(TODAY)).isEqualTo(State.CLOSED);
-        sections.close("HV3-DOWN", null);
+        sections.reopen("HV3-DOWN", new Closure(TODAY, TODAY, false, null, null, "track relaid"));
         assertThat(state(TODAY)).isEqualTo(State.HELD);
+    }
+
+    private SectionReopening reopening() {
+        return new SectionReopening(sections, knowledge, policies, people, clock, ZoneOffset.UTC);
+    }
+
+    private static SectionReopening.Opening opening(@Nullable LocalDate provedOn, String prover, String changes) {
+        return new SectionReopening.Opening(TODAY, provedOn, prover, changes);
+    }
+
+    /** Synopsis of a network standard on proving trains, read: closed lines need them and briefings before normal working. */
+    @Test
+    void closedRoadIsProvedByARunBeforeItOpens() {
+        approved();
+        enter(ina, Kind.TAKEN_OVER, TODAY.minusMonths(2), "ledger, page 7");
+        sections.close("HV3-DOWN", TODAY.minusDays(20));
+        assertThatThrownBy(() -> sections.close("HV3-DOWN", TODAY)).hasMessage("section-closed-already");
+        SectionReopening reopening = reopening();
+        for (SectionReopening.Opening wrong : List.of(
+                opening(null, "", "track relaid"),
+                opening(TODAY.minusDays(21), "D-1", "track relaid"),
+                opening(TODAY.plusDays(1), "D-1", "track relaid"),
+                opening(TODAY.minusDays(1), "M-1", "track relaid"))) {
+            assertThatThrownBy(() -> reopening.open("HV3-DOWN", wrong)).hasMessage("proving-run");
+        }
+        assertThatThrownBy(() -> reopening.open("HV3-DOWN", opening(TODAY.minusDays(1), "D-1", " ")))
+                .hasMessage("reopen-changes");
+        assertThat(reopening.open("HV3-DOWN", opening(TODAY.minusDays(1), "D-1", "track relaid")))
+                .isEqualTo(new SectionReopening.Opened(false, 1));
+        assertThat(state(TODAY)).isEqualTo(State.HELD);
+        assertThat(state(TODAY.minusDays(20))).as("as it was then").isEqualTo(State.CLOSED);
+        assertThatThrownBy(() -> reopening.open("HV3-DOWN", opening(TODAY, "D-1", "track relaid")))
+                .hasMessage("section-not-closed");
+    }
+
+    /** A road closed for longer than the policy's months counts again for who is taught anew; who proved it has been over it. */
+    @Test
+    void afterALongClosureItIsTaughtAnew() {
+        policy("hard_months = 24, usual_months = 24, easy_months = 24");
+        approved();
+        enter(ina, Kind.TAKEN_OVER, TODAY.minusMonths(14), "ledger, page 7");
+        knowledge.enter(
+                new Knowledge.Entry(ray, Kind.TAKEN_OVER, ROAD, TODAY.minusMonths(14), null, null, "ledger, page 8"));
+        sections.close("HV3-DOWN", TODAY.minusMonths(12).minusDays(1));
+        assertThat(reopening().open("HV3-DOWN", opening(TODAY.minusDays(1), "D-2", "new bridge")))
+                .isEqualTo(new SectionReopening.Opened(true, 1));
+        assertThat(state(TODAY)).isEqualTo(State.LEARN_ANEW);
+        assertThat(knowledge.holding(ray, ROAD, TODAY, clock.instant()).counts())
+                .isTrue();
+        knowledge.enter(new Knowledge.Entry(ina, Kind.LEARNED, ROAD, TODAY, ray, null, "2E07"));
+        assertThat(state(TODAY)).isEqualTo(State.HELD);
+        assertThat(knowledge.holdings(ina, TODAY).get(0).state()).isEqualTo(State.HELD);
+    }
+
+    /** Nobody held it any more when it opened: opening it certifies nobody. */
+    @Test
+    void roadClosedForLongerThanItLastsIsHeldByNobodyWhenItOpens() {
+        approved();
+        enter(ina, Kind.TAKEN_OVER, TODAY.minusMonths(14), "ledger, page 7");
+        sections.close("HV3-DOWN", TODAY.minusMonths(13));
+        assertThat(reopening()
+                        .open("HV3-DOWN", opening(TODAY, "D-1", "new bridge"))
+                        .holders())
+                .isZero();
+        assertThat(state(TODAY)).isEqualTo(State.LAPSED);
     }
 
     /** Two people sign at once: one wins, the other is told. */

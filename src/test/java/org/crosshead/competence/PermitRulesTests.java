@@ -204,7 +204,7 @@ class PermitRulesTests {
                 .put(person, new Holding(subject, State.HELD, null, null, null, Set.of(limit), List.of()));
     }
 
-    private Permit on(Set<PermitRules.Circumstance> circumstances, PermitRules.Companion... companions) {
+    private Permit on(Set<Circumstance> circumstances, PermitRules.Companion... companions) {
         return PermitRules.decide(new PermitRules.Asked(
                 DAY,
                 1,
@@ -227,8 +227,7 @@ class PermitRulesTests {
         "CHIMNEY_FIRST_ONLY, DARK, ALLOWED, held",
         "WITH_TEACHER_ONLY, , REFUSED, limit-teacher"
     })
-    void limitsOfAHoldingCountWhereTheTrainMeetsThem(
-            Holding.Limit limit, PermitRules.Circumstance met, Answer answer, String why) {
+    void limitsOfAHoldingCountWhereTheTrainMeetsThem(Holding.Limit limit, Circumstance met, Answer answer, String why) {
         holds(INA, HV1, limit);
         holds(ARKWELL, HV1, State.HELD);
         Permit permit = on(met == null ? Set.of() : Set.of(met));
@@ -241,7 +240,7 @@ class PermitRulesTests {
     void conductorDriverIsHeldToTheirOwnLimits() {
         holds(INA, HV1, Holding.Limit.DAY_ONLY);
         holds(ARKWELL, HV1, State.HELD);
-        Set<PermitRules.Circumstance> dark = Set.of(PermitRules.Circumstance.DARK);
+        Set<Circumstance> dark = Set.of(Circumstance.DARK);
         assertThat(on(dark, along(ARKWELL, "HV1-DOWN")).answer()).isEqualTo(Answer.CONDUCTED);
         holds(ARKWELL, HV1, Holding.Limit.DAY_ONLY);
         assertThat(on(dark, along(ARKWELL, "HV1-DOWN")).answer()).isEqualTo(Answer.REFUSED);

@@ -439,6 +439,9 @@ class PermitsOnDemonstrationTests {
                 .param("pause", "4")
                 .param("week", "72")
                 .param("turns", "13")
+                .param("anew", "12")
+                .param("proving", "yes")
+                .param("holders", "2")
                 .param("regime", "MAIN_LINE");
     }
 

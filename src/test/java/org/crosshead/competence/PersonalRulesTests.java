@@ -50,7 +50,7 @@ class PersonalRulesTests {
     }
 
     private Holding on(Subject subject, String day) {
-        HoldingRules.Terms terms = new HoldingRules.Terms(subject, 12, null, POLICY);
+        HoldingRules.Terms terms = new HoldingRules.Terms(subject, 12, List.of(), POLICY);
         return HoldingRules.on(events, terms, LocalDate.parse(day), Instant.parse("2026-12-01T00:00:00Z"));
     }
 

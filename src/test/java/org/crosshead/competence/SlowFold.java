@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.crosshead.competence.CompetenceEvent.Kind;
 import org.crosshead.competence.Holding.State;
+import org.crosshead.routeknowledge.Closure;
 import org.jspecify.annotations.Nullable;
 
 /** The same rules told day by day, as a clerk would keep a card: each morning it is seen whether the knowledge has lapsed. */
@@ -23,7 +24,12 @@ final class SlowFold {
     private @Nullable LocalDate byAssessment;
     private final Set<String> limits = new TreeSet<>();
 
-    SlowFold(int lapseMonths, int assessmentMonths, int warnDays) {
+    private final List<Closure> closures;
+    private boolean taughtSinceClosing;
+    private boolean toBeTaught;
+
+    SlowFold(int lapseMonths, int assessmentMonths, int warnDays, List<Closure> closures) {
+        this.closures = closures;
         this.lapseMonths = lapseMonths;
         this.assessmentMonths = assessmentMonths;
         this.warnDays = warnDays;
@@ -32,6 +38,12 @@ final class SlowFold {
     void day(LocalDate day, List<CompetenceEvent> events) {
         if (card.equals("held") && day.isAfter(end())) {
             card = "lapsed";
+        }
+        for (Closure closure : closures) {
+            taughtSinceClosing &= !day.equals(closure.from());
+            if (day.equals(closure.reopenedOn()) && closure.learnAnew()) {
+                toBeTaught = !taughtSinceClosing;
+            }
         }
         events.stream()
                 .filter(event -> event.day().equals(day))
@@ -52,6 +64,10 @@ final class SlowFold {
         if (kind == Kind.WORKED && held && (lastGood == null || then.isAfter(lastGood))) {
             lastGood = then;
         }
+        if (kind == Kind.LEARNED || kind == Kind.PROVED) {
+            taughtSinceClosing = true;
+            toBeTaught = false;
+        }
         if (kind == Kind.LEARNED && !held) {
             card = "learning";
         }
@@ -67,7 +83,13 @@ final class SlowFold {
                 byAssessment = practice ? event.day().plusMonths(assessmentMonths) : byAssessment;
                 practice = false;
                 questions = false;
+            } else if (card.equals("assessed")) {
+                byAssessment = practice ? event.day().plusMonths(assessmentMonths) : byAssessment;
+                practice = false;
+                questions = false;
             } else if (card.equals("declared") && questions && practice) {
+                practice = false;
+                questions = false;
                 card = "assessed";
                 byAssessment = event.day().plusMonths(assessmentMonths);
             }
@@ -80,6 +102,7 @@ final class SlowFold {
         boolean brought = kind == Kind.TAKEN_OVER || kind == Kind.CARRIED_OVER;
         if ((kind == Kind.AUTHORISED && card.equals("assessed")) || brought) {
             card = "held";
+            toBeTaught = false;
             limits.clear();
             lastGood = then;
             questions = false;
@@ -106,6 +129,13 @@ final class SlowFold {
     }
 
     State state(LocalDate day) {
+        boolean closed = closures.stream().anyMatch(closure -> {
+            LocalDate opened = closure.reopenedOn();
+            return day.compareTo(closure.from()) >= 0 && (opened == null || day.compareTo(opened) < 0);
+        });
+        if (closed) {
+            return State.CLOSED;
+        }
         if (stoodOff && !card.equals("withdrawn")) {
             return State.SUSPENDED;
         }
@@ -114,7 +144,8 @@ final class SlowFold {
             case "learning" -> State.LEARNING;
             case "declared" -> State.DECLARED;
             case "assessed" -> State.ASSESSED;
-            case "held" -> day.plusDays(warnDays).isBefore(end()) ? State.HELD : State.DUE;
+            case "held" ->
+                toBeTaught ? State.LEARN_ANEW : day.plusDays(warnDays).isBefore(end()) ? State.HELD : State.DUE;
             case "lapsed" -> State.LAPSED;
             case "withdrawn" -> State.WITHDRAWN;
             default -> State.HANDED_BACK;

@@ -73,6 +73,9 @@ class PolicyController {
             @Nullable String pause,
             @Nullable String week,
             @Nullable String turns,
+            @Nullable String anew,
+            @Nullable String proving,
+            @Nullable String holders,
             @Nullable Regime regime) {}
 
     @PostMapping
@@ -119,6 +122,7 @@ class PolicyController {
                         number(form.pause()),
                         number(form.week()),
                         whole(form.turns())),
+                new KnowledgePolicy.Upkeep(whole(form.anew()), form.proving() != null, whole(form.holders())),
                 regime,
                 "",
                 "");

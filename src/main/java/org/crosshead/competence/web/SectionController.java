@@ -4,12 +4,15 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.format.DateTimeParseException;
+import org.crosshead.competence.SectionReopening;
 import org.crosshead.crew.People;
 import org.crosshead.route.MeasureUnit;
 import org.crosshead.route.Measures;
 import org.crosshead.route.Routes;
 import org.crosshead.routeknowledge.RouteSections;
 import org.crosshead.routeknowledge.SectionRefusedException;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -25,13 +28,21 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 class SectionController {
 
     private final RouteSections sections;
+    private final SectionReopening reopening;
     private final Routes routes;
     private final People people;
     private final Clock clock;
     private final ZoneId zone;
 
-    SectionController(RouteSections sections, Routes routes, People people, Clock clock, ZoneId zone) {
+    SectionController(
+            RouteSections sections,
+            SectionReopening reopening,
+            Routes routes,
+            People people,
+            Clock clock,
+            ZoneId zone) {
         this.sections = sections;
+        this.reopening = reopening;
         this.routes = routes;
         this.people = people;
         this.clock = clock;
@@ -46,7 +57,8 @@ class SectionController {
         model.addAttribute("sections", sections.all());
         model.addAttribute("names", new Names(people.all()));
         model.addAttribute("measures", new RouteMeasures(routes));
-        model.addAttribute("today", LocalDate.now(clock.withZone(zone)));
+        model.addAttribute("today", today());
+        model.addAttribute("drivers", people.all());
         return "competence/sections";
     }
 
@@ -73,9 +85,50 @@ class SectionController {
     }
 
     @PostMapping("/{code}/close")
-    String close(@PathVariable String code, @RequestParam boolean closed, RedirectAttributes flash) {
-        sections.close(code, closed ? LocalDate.now(clock.withZone(zone)) : null);
-        flash.addFlashAttribute("done", closed ? "competence.section.closed-done" : "competence.section.opened-done");
+    String close(@PathVariable String code, RedirectAttributes flash) {
+        try {
+            sections.close(code, today());
+            flash.addFlashAttribute("done", "competence.section.closed-done");
+        } catch (SectionRefusedException ex) {
+            flash.addFlashAttribute("refused", "competence.refused." + ex.code());
+        }
         return "redirect:/sections";
+    }
+
+    /** What was sent, as it was written. */
+    record OpeningForm(
+            @Nullable String provedOn,
+            @Nullable String prover,
+            @Nullable String changes) {}
+
+    @PostMapping("/{code}/open")
+    String open(@PathVariable String code, OpeningForm form, RedirectAttributes flash) {
+        try {
+            SectionReopening.Opened opened = reopening.open(
+                    code,
+                    new SectionReopening.Opening(
+                            today(), day(form.provedOn()), text(form.prover()), text(form.changes())));
+            String what = opened.holders() == 0 ? "nobody" : opened.learnAnew() ? "anew" : "done";
+            flash.addFlashAttribute("done", "competence.section.opened-" + what);
+        } catch (SectionRefusedException ex) {
+            flash.addFlashAttribute("refused", "competence.refused." + ex.code());
+        }
+        return "redirect:/sections#" + code;
+    }
+
+    private static String text(@Nullable String typed) {
+        return typed == null ? "" : typed.strip();
+    }
+
+    private static @Nullable LocalDate day(@Nullable String typed) {
+        try {
+            return text(typed).isEmpty() ? null : LocalDate.parse(text(typed));
+        } catch (DateTimeParseException ex) {
+            throw new SectionRefusedException("proving-run");
+        }
+    }
+
+    private LocalDate today() {
+        return LocalDate.now(clock.withZone(zone));
     }
 }

@@ -12,6 +12,7 @@ import org.crosshead.route.Measures;
 import org.crosshead.route.RouteSummary;
 import org.crosshead.route.Routes;
 import org.crosshead.routeknowledge.Band;
+import org.crosshead.routeknowledge.LearningNeeds;
 import org.crosshead.routeknowledge.RouteSection;
 import org.crosshead.routeknowledge.RouteSections;
 import org.crosshead.routeknowledge.SectionDraft;
@@ -54,7 +55,13 @@ class SectionFormController {
             @Nullable Direction direction,
             @Nullable Band band,
             @Nullable String hard,
-            @Nullable String teacher) {}
+            @Nullable String teacher,
+            @Nullable String line,
+            @Nullable String trips,
+            @Nullable String dark,
+            @Nullable String driven,
+            @Nullable String badWeather,
+            @Nullable String refresher) {}
 
     /** Two names, and a place or another section. */
     record SurgeryForm(
@@ -67,7 +74,10 @@ class SectionFormController {
 
     @GetMapping("/new")
     String blank(Model model) {
-        return page(new Form("", "", "", "", "", Direction.RISING, Band.USUAL, "", ""), null, model);
+        return page(
+                new Form("", "", "", "", "", Direction.RISING, Band.USUAL, "", "", "", "0", "0", "0", "0", "0"),
+                null,
+                model);
     }
 
     @GetMapping("/{code}/edit")
@@ -84,7 +94,13 @@ class SectionFormController {
                         section.direction(),
                         section.band(),
                         section.hard(),
-                        sections.teacherNumber(section)),
+                        sections.teacherNumber(section),
+                        section.line(),
+                        String.valueOf(section.needs().trips()),
+                        String.valueOf(section.needs().dark()),
+                        String.valueOf(section.needs().driven()),
+                        String.valueOf(section.needs().badWeather()),
+                        String.valueOf(section.needs().refresher())),
                 section,
                 model);
     }
@@ -104,6 +120,11 @@ class SectionFormController {
         model.addAttribute("section", section);
         model.addAttribute(
                 "routes", routes.all().stream().map(RouteSummary::code).sorted().toList());
+        model.addAttribute(
+                "lines",
+                routes.current(text(form.route()))
+                        .map(route -> route.content().lines())
+                        .orElse(List.of()));
         model.addAttribute("directions", Direction.values());
         model.addAttribute("bands", Band.values());
         model.addAttribute("people", people.all());
@@ -135,7 +156,14 @@ class SectionFormController {
                             .orElseThrow(() -> new SectionRefusedException("section-words")),
                     Optional.ofNullable(form.band()).orElseThrow(() -> new SectionRefusedException("section-words")),
                     text(form.hard()),
-                    text(form.teacher())));
+                    text(form.teacher()),
+                    text(form.line()),
+                    new LearningNeeds(
+                            count(form.trips()),
+                            count(form.dark()),
+                            count(form.driven()),
+                            count(form.badWeather()),
+                            count(form.refresher()))));
             flash.addFlashAttribute("done", "competence.section.saved");
             return "redirect:/sections";
         } catch (SectionRefusedException ex) {
@@ -147,6 +175,15 @@ class SectionFormController {
 
     private static String text(@Nullable String typed) {
         return typed == null ? "" : typed.strip();
+    }
+
+    /** A number of trips; blank is none. */
+    private static int count(@Nullable String typed) {
+        String text = text(typed);
+        if (!text.matches("[0-9]{0,3}")) {
+            throw new SectionRefusedException("section-needs");
+        }
+        return text.isEmpty() ? 0 : Integer.parseInt(text);
     }
 
     private static double measure(@Nullable String typed, MeasureUnit unit) {
