@@ -31,7 +31,7 @@ final class ActRules {
             Kind.WITHDRAWN,
             Kind.TAKEN_OVER);
     /** Turns worked are entered by confirming a train. */
-    private static final Set<Kind> BY_OFFICE = Set.of(Kind.LEARNED, Kind.RODE);
+    private static final Set<Kind> BY_OFFICE = Set.of(Kind.LEARNED, Kind.RODE, Kind.BRIEFED);
 
     private static final Set<Kind> WITH_REASON = Set.of(
             Kind.SUSPENDED,
@@ -65,8 +65,14 @@ final class ActRules {
      * @param personId null for a job of the service, and for a log-in that belongs to nobody
      * @param posts held today
      * @param subjectCounts whether they hold the subject themselves on the day of the act
+     * @param lesson whether they tell of a learning turn that was booked under them
      */
-    record Actor(boolean service, @Nullable Long personId, Set<String> posts, boolean subjectCounts) {
+    record Actor(boolean service, @Nullable Long personId, Set<String> posts, boolean subjectCounts, boolean lesson) {
+
+        /** Of everything but a lesson that was booked. */
+        Actor(boolean service, @Nullable Long personId, Set<String> posts, boolean subjectCounts) {
+            this(service, personId, posts, subjectCounts, false);
+        }
 
         private boolean is(String post) {
             return service || posts.contains(post);
@@ -83,6 +89,7 @@ final class ActRules {
      * @param holding of the person now
      * @param events of the person and subject that count
      * @param policy in force
+     * @param learned how far they have come with the trips that are laid down
      * @param born of the person, for the rule by age; null where it is not said
      */
     record Known(
@@ -93,6 +100,7 @@ final class ActRules {
             Holding holding,
             List<CompetenceEvent> events,
             KnowledgePolicy policy,
+            Learned learned,
             @Nullable LocalDate born) {}
 
     /** Returns what somebody with these posts may enter about themselves, or about another; a correction aside. */
@@ -146,7 +154,9 @@ final class ActRules {
             return byManager(act, actor, known);
         }
         return switch (act.kind()) {
-            case DECLARED -> known.open() ? Optional.empty() : Optional.of("not-open");
+            case DECLARED -> declaration(known);
+            case LEARNED, RODE -> lesson(act, actor);
+            case BRIEFED -> act.subject().kind() == Subject.Kind.CLASS ? byOffice(actor) : Optional.of("other-subject");
             case VERIFIED -> verification(actor, known);
             case STRUCK -> struck(act, actor, known);
             case HANDED_BACK -> Optional.empty();
@@ -199,6 +209,22 @@ final class ActRules {
                         && !known.policy().verifies()
                 ? Optional.of("assessor-taught")
                 : Optional.empty();
+    }
+
+    private static Optional<String> declaration(Known known) {
+        if (!known.open()) {
+            return Optional.of("not-open");
+        }
+        return known.holding().counts() || known.learned().isEnough() ? Optional.empty() : Optional.of("trips-missing");
+    }
+
+    /** A teacher who does not hold it that day has taught nothing. */
+    private static Optional<String> lesson(CompetenceEvent act, Actor actor) {
+        if (!actor.lesson()) {
+            return byOffice(actor);
+        }
+        boolean own = Objects.equals(act.otherId(), actor.personId());
+        return own && actor.subjectCounts() ? Optional.empty() : Optional.of("teacher-not-current");
     }
 
     /** Turns and lessons are entered by those who know what was run. */

@@ -75,6 +75,8 @@ public record CompetenceEvent(
         CONDUCTED,
         /** At the controls under a teacher. */
         LEARNED,
+        /** Was briefed on a class of engine that came, came again or visits. */
+        BRIEFED,
         /** Drove the run by which a closed road was proved before it was opened again. */
         PROVED,
         /** Says: I know it and am ready to be assessed. */

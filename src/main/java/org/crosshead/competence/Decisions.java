@@ -185,6 +185,12 @@ public class Decisions {
                 Occasion.CHANGED);
     }
 
+    /** The trains of today and the two days after: which engine they have is asked when they are decided on. */
+    @EventListener
+    void changed(ClassGuideChanged changed) {
+        mark(soon(train -> true), Occasion.CHANGED);
+    }
+
     /** The trains of today and the two days after: the rules may be others now. */
     @EventListener
     void approved(PolicyApproved approved) {

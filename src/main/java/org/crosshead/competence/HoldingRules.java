@@ -139,6 +139,7 @@ public final class HoldingRules {
                     taught = event.day();
                 }
                 case PROVED -> taught = event.day();
+                case BRIEFED -> taught = terms.subject().kind() == Subject.Kind.CLASS ? event.day() : taught;
                 case DECLARED -> {
                     if (state != State.HELD) {
                         state = State.DECLARED;

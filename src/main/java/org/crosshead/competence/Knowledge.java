@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -23,6 +24,7 @@ import org.crosshead.platform.CurrentActor;
 import org.crosshead.platform.Journal;
 import org.crosshead.platform.NotFoundException;
 import org.crosshead.routeknowledge.Closure;
+import org.crosshead.routeknowledge.LearningNeeds;
 import org.crosshead.routeknowledge.RouteSection;
 import org.crosshead.routeknowledge.RouteSections;
 import org.jspecify.annotations.Nullable;
@@ -40,6 +42,7 @@ public class Knowledge {
     private final StandingStore standings;
     private final KnowledgePolicies policies;
     private final RouteSections sections;
+    private final ClassGuideStore guides;
     private final People people;
     private final Journal journal;
     private final CurrentActor actor;
@@ -52,6 +55,7 @@ public class Knowledge {
             StandingStore standings,
             KnowledgePolicies policies,
             RouteSections sections,
+            ClassGuideStore guides,
             People people,
             Journal journal,
             CurrentActor actor,
@@ -63,6 +67,7 @@ public class Knowledge {
         this.standings = standings;
         this.policies = policies;
         this.sections = sections;
+        this.guides = guides;
         this.people = people;
         this.journal = journal;
         this.actor = actor;
@@ -76,6 +81,7 @@ public class Knowledge {
      * @param otherId teacher, or the assessor of a paper record; null to name whoever enters it
      * @param struckId the event that a correction strikes
      * @param until last good day of a licence or medical outcome; null for all others
+     * @param circumstances in which a lesson was; empty for all others
      * @param born for the rule by age of a medical outcome, and kept nowhere; null where it is not said
      */
     public record Entry(
@@ -87,7 +93,26 @@ public class Knowledge {
             @Nullable Long struckId,
             @Nullable LocalDate until,
             @Nullable LocalDate born,
-            String note) {
+            String note,
+            Set<Circumstance> circumstances) {
+
+        public Entry {
+            circumstances = Set.copyOf(circumstances);
+        }
+
+        /** Of everything but lessons. */
+        public Entry(
+                long personId,
+                Kind kind,
+                Subject subject,
+                LocalDate day,
+                @Nullable Long otherId,
+                @Nullable Long struckId,
+                @Nullable LocalDate until,
+                @Nullable LocalDate born,
+                String note) {
+            this(personId, kind, subject, day, otherId, struckId, until, born, note, Set.of());
+        }
 
         /** Of everything that has no last day of its own. */
         public Entry(
@@ -110,6 +135,20 @@ public class Knowledge {
      */
     @Transactional
     public long enter(Entry entry) {
+        return enter(entry, false);
+    }
+
+    /**
+     * Enters a learning turn that was booked under whoever acts.
+     *
+     * @throws ActRefusedException if whoever acts does not hold the subject on its day, or it cannot be
+     */
+    @Transactional
+    public long enterLesson(Entry entry) {
+        return enter(entry, true);
+    }
+
+    private long enter(Entry entry, boolean lesson) {
         store.lock(entry.personId());
         if (entry.note().length() > NOTE_MOST) {
             throw new ActRefusedException("too-long");
@@ -125,8 +164,9 @@ public class Knowledge {
                 entry.otherId() == null ? acting.personId() : entry.otherId(),
                 entry.struckId(),
                 entry.until(),
-                entry.note().strip());
-        ActRules.refusal(event, actingOn(event, acting), known(event, entry.born()))
+                entry.note().strip(),
+                entry.circumstances());
+        ActRules.refusal(event, actingOn(event, acting, lesson), known(event, entry.born()))
                 .ifPresent(code -> {
                     throw new ActRefusedException(code);
                 });
@@ -162,33 +202,72 @@ public class Knowledge {
         }
     }
 
-    private ActRules.Actor actingOn(CompetenceEvent event, CurrentActor.Actor acting) {
+    private ActRules.Actor actingOn(CompetenceEvent event, CurrentActor.Actor acting, boolean lesson) {
         Long personId = acting.personId();
         boolean counts = personId != null
                 && holding(personId, event.subject(), event.day(), clock.instant())
                         .counts();
-        return new ActRules.Actor(acting.accountId() == null, personId, acting.posts(), counts);
+        return new ActRules.Actor(acting.accountId() == null, personId, acting.posts(), counts, lesson);
     }
 
     private ActRules.Known known(CompetenceEvent event, @Nullable LocalDate born) {
         Person person = people.find(event.personId())
                 .orElseThrow(() -> new NotFoundException("person", String.valueOf(event.personId())));
         boolean left = Stream.of(Post.values()).noneMatch(post -> person.holds(post, event.day()));
-        boolean open = event.subject().kind() != Subject.Kind.SECTION
-                || sections.find(event.subject().code())
-                        .map(section -> section.isOpen(event.day()))
-                        .orElse(false);
+        boolean open = isOpen(event.subject(), event.day());
         LocalDate today = LocalDate.now(clock.withZone(zone));
         boolean first = ActRules.asksWhoHolds(event.kind()) && !anybodyHolds(event.subject(), event.day());
+        List<CompetenceEvent> events = unstruck(store.of(event.personId(), event.subject()));
         return new ActRules.Known(
                 today,
                 left,
                 open,
                 first,
                 holding(event.personId(), event.subject(), event.day(), clock.instant()),
-                unstruck(store.of(event.personId(), event.subject())),
+                events,
                 policies.on(today),
+                learned(events, event.subject(), event.day()),
                 born);
+    }
+
+    /** Says whether a subject can be signed on a day: it is laid down and approved, and not closed. */
+    public boolean isOpen(Subject subject, LocalDate day) {
+        return switch (subject.kind()) {
+            case SECTION ->
+                sections.find(subject.code())
+                        .map(section -> section.isOpen(day))
+                        .orElse(false);
+            case CLASS ->
+                guides.find(subject.code())
+                        .map(guide -> guide.approvedBy() != null)
+                        .orElse(true);
+            case PERSON -> true;
+        };
+    }
+
+    /** Returns what a learner of a subject needs at least. */
+    public LearningNeeds needs(Subject subject) {
+        return switch (subject.kind()) {
+            case SECTION ->
+                sections.find(subject.code()).map(RouteSection::needs).orElse(LearningNeeds.NONE);
+            case CLASS -> guides.find(subject.code()).map(ClassGuide::needs).orElse(LearningNeeds.NONE);
+            case PERSON -> LearningNeeds.NONE;
+        };
+    }
+
+    /** Returns how far somebody has come with the trips that are laid down for a subject. */
+    public Learned learned(long personId, Subject subject, LocalDate day) {
+        return learned(unstruck(store.of(personId, subject)), subject, day);
+    }
+
+    private Learned learned(List<CompetenceEvent> events, Subject subject, LocalDate day) {
+        KnowledgePolicy policy = policies.on(day);
+        return Learned.of(
+                events,
+                needs(subject),
+                terms(subject, policy).lapseMonths(),
+                policy.upkeep().anewMonths(),
+                day);
     }
 
     private static List<CompetenceEvent> unstruck(List<CompetenceEvent> events) {
@@ -231,12 +310,9 @@ public class Knowledge {
     /** Returns what a person holds on a day, by subject; without what it rests on. */
     public List<Holding> holdings(long personId, LocalDate day) {
         KnowledgePolicy policy = policies.on(day);
-        Map<String, RouteSection> known = sectionsByCode();
+        LaidDown known = laidDown();
         return standings.of(personId).stream()
-                .map(row -> holding(
-                        row,
-                        terms(row.subject(), policy, known.get(row.subject().code())),
-                        day))
+                .map(row -> holding(row, known.terms(row.subject(), policy), day))
                 .sorted(Comparator.comparing(Holding::subject))
                 .toList();
     }
@@ -249,7 +325,7 @@ public class Knowledge {
     /** Returns what everybody holds of some subjects on each of some days, by subject and then by person; all is read once. */
     public List<Map<Subject, Map<Long, Holding>>> everybody(List<Subject> subjects, List<LocalDate> days) {
         List<StandingStore.Row> rows = byKind(subjects, standings::of);
-        Map<String, RouteSection> known = sectionsByCode();
+        LaidDown known = laidDown();
         return days.stream()
                 .map(day -> {
                     Function<Subject, HoldingRules.Terms> terms = terms(policies.on(day), known);
@@ -265,7 +341,7 @@ public class Knowledge {
 
     /** As {@link #everybody}, for a day that has passed or as it was known at a moment: from the events themselves. */
     public Map<Subject, Map<Long, Holding>> everybodyAsKnown(List<Subject> subjects, LocalDate day, Instant knownAt) {
-        Function<Subject, HoldingRules.Terms> terms = terms(policies.on(day), sectionsByCode());
+        Function<Subject, HoldingRules.Terms> terms = terms(policies.on(day), laidDown());
         Map<Subject, Map<Long, Holding>> all = new TreeMap<>();
         byKind(subjects, store::of).stream()
                 .collect(Collectors.groupingBy(
@@ -293,14 +369,15 @@ public class Knowledge {
                 .toList();
     }
 
-    private static Function<Subject, HoldingRules.Terms> terms(
-            KnowledgePolicy policy, Map<String, RouteSection> known) {
+    private static Function<Subject, HoldingRules.Terms> terms(KnowledgePolicy policy, LaidDown known) {
         Map<Subject, HoldingRules.Terms> found = new HashMap<>();
-        return of -> found.computeIfAbsent(of, subject -> terms(subject, policy, known.get(subject.code())));
+        return of -> found.computeIfAbsent(of, subject -> known.terms(subject, policy));
     }
 
-    private Map<String, RouteSection> sectionsByCode() {
-        return sections.all().stream().collect(Collectors.toMap(RouteSection::code, Function.identity()));
+    private LaidDown laidDown() {
+        return new LaidDown(
+                sections.all().stream().collect(Collectors.toMap(RouteSection::code, Function.identity())),
+                guides.all().stream().collect(Collectors.toMap(ClassGuide::classCode, Function.identity())));
     }
 
     /** Returns the latest that was entered about a person, the latest first. */
@@ -371,12 +448,12 @@ public class Knowledge {
     public void derive(long personId) {
         store.lock(personId);
         KnowledgePolicy policy = policies.on(LocalDate.now(clock.withZone(zone)));
-        Map<String, RouteSection> known = sectionsByCode();
+        LaidDown known = laidDown();
         standings.clear(personId);
         store.of(personId).stream()
                 .collect(Collectors.groupingBy(CompetenceEvent::subject))
                 .forEach((subject, events) -> {
-                    HoldingRules.Terms terms = terms(subject, policy, known.get(subject.code()));
+                    HoldingRules.Terms terms = known.terms(subject, policy);
                     standings.add(personId, terms, HoldingRules.standing(events, terms));
                 });
     }
@@ -389,17 +466,32 @@ public class Knowledge {
     }
 
     private HoldingRules.Terms terms(Subject subject, KnowledgePolicy policy) {
-        boolean road = subject.kind() == Subject.Kind.SECTION;
-        return terms(subject, policy, road ? sections.find(subject.code()).orElse(null) : null);
+        return switch (subject.kind()) {
+            case SECTION -> road(subject, policy, sections.find(subject.code()).orElse(null));
+            case CLASS -> other(subject, policy, guides.find(subject.code()).orElse(null));
+            case PERSON -> other(subject, policy, null);
+        };
+    }
+
+    /** Sections and class guides by their codes, read once. */
+    private record LaidDown(Map<String, RouteSection> sections, Map<String, ClassGuide> guides) {
+
+        HoldingRules.Terms terms(Subject subject, KnowledgePolicy policy) {
+            return subject.kind() == Subject.Kind.SECTION
+                    ? road(subject, policy, sections.get(subject.code()))
+                    : other(subject, policy, subject.kind() == Subject.Kind.CLASS ? guides.get(subject.code()) : null);
+        }
     }
 
     /** A section that is no longer laid down counts as closed. */
-    private static HoldingRules.Terms terms(Subject subject, KnowledgePolicy policy, @Nullable RouteSection section) {
-        if (subject.kind() != Subject.Kind.SECTION) {
-            return new HoldingRules.Terms(subject, policy.classLapseMonths(), List.of(), policy);
-        }
+    private static HoldingRules.Terms road(Subject subject, KnowledgePolicy policy, @Nullable RouteSection section) {
         return section == null
                 ? new HoldingRules.Terms(subject, 1, List.of(new Closure(LocalDate.MIN)), policy)
                 : new HoldingRules.Terms(subject, policy.lapseMonths(section.band()), section.closures(), policy);
+    }
+
+    private static HoldingRules.Terms other(Subject subject, KnowledgePolicy policy, @Nullable ClassGuide guide) {
+        return new HoldingRules.Terms(
+                subject, policy.classLapseMonths(), guide == null ? List.of() : guide.closures(), policy);
     }
 }

@@ -10,10 +10,8 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.crosshead.competence.Permit.Bar;
 import org.crosshead.competence.PermitRules.Asked;
 import org.crosshead.competence.PermitRules.Companion;
@@ -169,13 +167,7 @@ class PermitQuestion {
                 .toList();
     }
 
-    /** The day on which the last of the crew books off, or the train arrives where that is not laid down. */
     LocalDate turnEnds(TrainDraft train) {
-        Stream<Instant> ends = Stream.concat(
-                train.crew().stream().map(CrewSlot::bookOff).filter(Objects::nonNull),
-                train.calls().stream().map(TrainDraft.Call::arrival).filter(Objects::nonNull));
-        return ends.max(Instant::compareTo)
-                .map(instant -> LocalDate.ofInstant(instant, zone))
-                .orElse(train.day());
+        return TurnDay.of(train, zone);
     }
 }

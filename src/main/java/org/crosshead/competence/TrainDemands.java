@@ -30,6 +30,11 @@ public class TrainDemands {
         public Demand {
             subjects = List.copyOf(subjects);
         }
+
+        /** Says whether they drive: a fireman is asked no road. */
+        public boolean isDriver() {
+            return subjects.stream().anyMatch(subject -> subject.kind() == Subject.Kind.SECTION);
+        }
     }
 
     /** Returns what is asked of those of the crew who work the train: of drivers roads and class, of firemen the class. */

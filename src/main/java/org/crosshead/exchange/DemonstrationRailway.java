@@ -6,6 +6,8 @@ import java.io.UncheckedIOException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import org.crosshead.competence.Subject;
+import org.crosshead.competence.learning.LearningPlans;
 import org.crosshead.platform.ServiceJob;
 import org.crosshead.route.Routes;
 import org.crosshead.routeknowledge.RouteSections;
@@ -32,8 +34,10 @@ class DemonstrationRailway implements ApplicationRunner {
     private final Importer importer;
     private final Routes routes;
     private final RouteSections sections;
+    private final LearningPlans plans;
 
-    DemonstrationRailway(Importer importer, Routes routes, RouteSections sections) {
+    DemonstrationRailway(Importer importer, Routes routes, RouteSections sections, LearningPlans plans) {
+        this.plans = plans;
         this.sections = sections;
         this.importer = importer;
         this.routes = routes;
@@ -46,6 +50,8 @@ class DemonstrationRailway implements ApplicationRunner {
                     Set.of("INSPECTOR", "MANAGER"),
                     () -> importer.enter(files(), "Demonstration railway, all of it invented"));
             ServiceJob.run(Set.of("MANAGER"), this::approve);
+            ServiceJob.run(
+                    Set.of("MANAGER"), () -> plans.open("F-01", new Subject(Subject.Kind.SECTION, "UG-DN"), null));
             LOG.info("The demonstration railway has been imported");
         }
     }

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.crosshead.competence.CompetenceEvent.Kind;
 import org.crosshead.competence.Holding.State;
+import org.crosshead.routeknowledge.LearningNeeds;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,6 +20,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** Who may enter what: separation of duties after the trade (from memory); that a risk assessment comes first was read in the scope of a network standard. */
 class ActRulesTests {
+
+    private static final Learned ENOUGH = new Learned(LearningNeeds.NONE, LearningNeeds.NONE, false);
 
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
     private static final long INA = 1;
@@ -39,12 +42,12 @@ class ActRulesTests {
 
     private static ActRules.Known known(State state, CompetenceEvent... events) {
         Holding holding = new Holding(HoldingRulesTests.ROAD, state, null, null, null, List.of());
-        return new ActRules.Known(TODAY, false, true, false, holding, List.of(events), policy(24), null);
+        return new ActRules.Known(TODAY, false, true, false, holding, List.of(events), policy(24), ENOUGH, null);
     }
 
     private static ActRules.Known notOpen(State state) {
         ActRules.Known open = known(state);
-        return new ActRules.Known(TODAY, false, false, false, open.holding(), List.of(), open.policy(), null);
+        return new ActRules.Known(TODAY, false, false, false, open.holding(), List.of(), open.policy(), ENOUGH, null);
     }
 
     private static String refused(CompetenceEvent act, ActRules.Actor actor, ActRules.Known known) {
@@ -142,7 +145,7 @@ class ActRulesTests {
                 .isEqualTo("assessor-not-current");
         ActRules.Known usual = known(State.DECLARED);
         ActRules.Known first =
-                new ActRules.Known(TODAY, false, true, true, usual.holding(), List.of(), usual.policy(), null);
+                new ActRules.Known(TODAY, false, true, true, usual.holding(), List.of(), usual.policy(), ENOUGH, null);
         assertThat(refused(act(Kind.PRACTICE_PASSED, ""), lapsed, first)).isEqualTo("may");
     }
 
@@ -189,7 +192,7 @@ class ActRulesTests {
                 .isEqualTo("reason-missing");
         ActRules.Known usual = known(State.LEARNING);
         ActRules.Known left =
-                new ActRules.Known(TODAY, true, true, false, usual.holding(), List.of(), usual.policy(), null);
+                new ActRules.Known(TODAY, true, true, false, usual.holding(), List.of(), usual.policy(), ENOUGH, null);
         assertThat(refused(act(Kind.DECLARED, ""), actor(INA), left)).isEqualTo("person-left");
         ActRules.Known declared = known(State.DECLARED, event(1, Kind.DECLARED, TODAY.toString()));
         assertThat(refused(act(Kind.DECLARED, ""), actor(INA, "DRIVER"), declared))
@@ -321,7 +324,7 @@ class ActRulesTests {
             Kind kind, String code, String until, LocalDate born, String answer) {
         ActRules.Known usual = known(State.HELD);
         ActRules.Known known =
-                new ActRules.Known(TODAY, false, true, false, usual.holding(), List.of(), usual.policy(), born);
+                new ActRules.Known(TODAY, false, true, false, usual.holding(), List.of(), usual.policy(), ENOUGH, born);
         CompetenceEvent act = personal(kind, new Subject(Subject.Kind.PERSON, code), until);
         assertThat(ActRules.refusal(act, actor(TEACHER, "MANAGER"), known).orElse("in order"))
                 .isEqualTo(answer);

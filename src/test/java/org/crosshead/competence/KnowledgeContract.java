@@ -94,6 +94,7 @@ abstract class KnowledgeContract {
                 new StandingStore(jdbc),
                 policies,
                 sections,
+                new ClassGuideStore(jdbc),
                 people,
                 journaled,
                 actor,

@@ -121,9 +121,12 @@ public final class Endpoints {
                 "/sections",
                 "/sections/*/card",
                 "/self-test/**",
+                "/learning",
+                "/class-guides",
                 "/refresh")) {
             rules.add(EndpointRule.posts(GET, pattern, EVERY_POST));
         }
+        rules.add(EndpointRule.posts(GET, "/learning/*", "MANAGER", "INSPECTOR"));
         for (String pattern : List.of("/sections/new", "/sections/*/edit")) {
             rules.add(EndpointRule.posts(GET, pattern, "INSPECTOR"));
         }
@@ -157,6 +160,15 @@ public final class Endpoints {
         }
         rules.add(EndpointRule.posts(POST, "/sections/*/approve", "MANAGER", "ASSESSOR"));
         rules.add(EndpointRule.posts(POST, "/sections/*/close", "MANAGER"));
+        rules.add(EndpointRule.posts(POST, "/sections/*/open", "MANAGER"));
+        rules.add(EndpointRule.posts(POST, "/class-guides", "INSPECTOR"));
+        rules.add(EndpointRule.posts(POST, "/class-guides/*/approve", "MANAGER", "ASSESSOR"));
+        for (String pattern : List.of("/learning", "/learning/*/close", "/learning/*/book")) {
+            rules.add(EndpointRule.posts(POST, pattern, "MANAGER", "INSPECTOR"));
+        }
+        for (String pattern : List.of("/learning/turns/*/tell", "/learning/turns/*/not-run")) {
+            rules.add(EndpointRule.posts(POST, pattern, EVERY_POST));
+        }
         rules.add(EndpointRule.posts(POST, "/people/**", "MANAGER"));
         rules.add(EndpointRule.posts(POST, "/import/**", "INSPECTOR", "MANAGER"));
         rules.add(EndpointRule.posts(POST, "/accounts/**", "ADMINISTRATOR"));
