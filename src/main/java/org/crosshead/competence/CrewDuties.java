@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -30,12 +31,14 @@ final class CrewDuties {
     private final ToLongFunction<String> personId;
     private final Function<Post, List<Long>> others;
     private final Set<Subject> personal;
+    private final Map<Long, Set<Long>> accepted;
 
     /**
      * @param sections all that are laid down
      * @param personId finds a person by their staff number
      * @param others who holds a post and is not of this crew
      * @param personal what a driver must have besides road and engine
+     * @param accepted whom each of the crew has accepted to conduct
      */
     CrewDuties(
             TrainDraft train,
@@ -43,7 +46,9 @@ final class CrewDuties {
             Engines engines,
             ToLongFunction<String> personId,
             Function<Post, List<Long>> others,
-            Set<Subject> personal) {
+            Set<Subject> personal,
+            Map<Long, Set<Long>> accepted) {
+        this.accepted = Map.copyOf(accepted);
         this.personal = Set.copyOf(personal);
         this.others = others;
         this.train = train;
@@ -62,7 +67,8 @@ final class CrewDuties {
                         .forEach(section -> duties.add(new Duty(
                                 new Subject(Subject.Kind.SECTION, section.code()),
                                 circumstances(stretches(slot.fromPlace(), slot.toPlace()).stream()
-                                        .filter(stretch -> stretch.isOver(section))))));
+                                        .filter(stretch -> stretch.isOver(section))),
+                                rides(section))));
             }
             if (slot.role() == Post.DRIVER || slot.role() == Post.FIREMAN) {
                 classOf(slot)
@@ -97,8 +103,11 @@ final class CrewDuties {
                 .filter(slot -> slot.role() != Post.FIREMAN)
                 .map(slot -> new PermitRules.Companion(
                         personId.applyAsLong(slot.staffNumber()),
-                        whole(slot).stream().map(RouteSection::code).toList(),
-                        teaches(slot)))
+                        boards(slot)
+                                ? whole(slot).stream().map(RouteSection::code).toList()
+                                : List.of(),
+                        teaches(slot),
+                        accepted.getOrDefault(personId.applyAsLong(slot.staffNumber()), Set.of())))
                 .toList();
     }
 
@@ -111,6 +120,87 @@ final class CrewDuties {
         boolean whole = slot.fromPlace() == null && slot.toPlace() == null;
         Stream<Subject> classes = whole && slot.role() == Post.INSPECTOR ? classOf(slot).stream() : Stream.empty();
         return Stream.concat(roads, classes).toList();
+    }
+
+    /** Whoever joins or leaves on the way does so where the train stops. */
+    private boolean boards(CrewSlot slot) {
+        Call from = call(slot.fromPlace());
+        Call to = call(slot.toPlace());
+        return (from == null || stops(from)) && (to == null || stops(to));
+    }
+
+    private boolean stops(Call call) {
+        return call.stops()
+                || call.equals(train.calls().get(0))
+                || call.equals(train.calls().get(train.calls().size() - 1));
+    }
+
+    /** Returns from which booked stop to which somebody goes along over a section, in words. */
+    private @Nullable String rides(RouteSection section) {
+        double begins = Double.POSITIVE_INFINITY;
+        double ends = Double.NEGATIVE_INFINITY;
+        double run = 0;
+        for (TrainDraft.Leg leg : train.legs()) {
+            Stretch stretch = new Stretch(
+                    leg.routeCode(),
+                    leg.line(),
+                    leg.direction(),
+                    leg.fromMeasure(),
+                    leg.toMeasure(),
+                    leg.tenderFirst());
+            if (stretch.isOver(section)) {
+                double low = Math.max(section.fromMeasure(), stretch.low());
+                double high = Math.min(section.toMeasure(), stretch.high());
+                begins = Math.min(begins, run + Math.min(at(leg, low), at(leg, high)));
+                ends = Math.max(ends, run + Math.max(at(leg, low), at(leg, high)));
+            }
+            run += Math.abs(leg.toMeasure() - leg.fromMeasure());
+        }
+        String from = null;
+        String to = null;
+        for (Call call : train.calls()) {
+            double at = position(call);
+            if (stops(call) && at <= begins + CLOSE) {
+                from = call.place();
+            }
+            if (stops(call) && at >= ends - CLOSE && to == null) {
+                to = call.place();
+            }
+        }
+        return from == null || to == null ? null : from + " \u2013 " + to;
+    }
+
+    private static double at(TrainDraft.Leg leg, double measure) {
+        return Math.abs(measure - leg.fromMeasure());
+    }
+
+    /** Returns how far along the path a call lies, each route by its own measure. */
+    private double position(Call call) {
+        double run = 0;
+        for (int i = 0; i < call.legNumber() - 1; i++) {
+            TrainDraft.Leg leg = train.legs().get(i);
+            run += Math.abs(leg.toMeasure() - leg.fromMeasure());
+        }
+        return run + at(train.legs().get(call.legNumber() - 1), call.atMeasure());
+    }
+
+    /** Returns what each driver must hold where the train may be diverted. */
+    List<PermitRules.Needs> detours(List<TrainDraft.Leg> legs) {
+        List<Duty> duties = legs.stream()
+                .map(leg -> new Stretch(
+                        leg.routeCode(), leg.line(), leg.direction(), leg.fromMeasure(), leg.toMeasure(), false))
+                .flatMap(stretch -> over(stretch).stream())
+                .distinct()
+                .map(section -> new Duty(new Subject(Subject.Kind.SECTION, section.code()), circumstances(Stream.of())))
+                .toList();
+        return duties.isEmpty()
+                ? List.of()
+                : train.crew().stream()
+                        .filter(slot -> slot.role() == Post.DRIVER)
+                        .map(slot -> personId.applyAsLong(slot.staffNumber()))
+                        .distinct()
+                        .map(person -> new PermitRules.Needs(person, duties, List.of()))
+                        .toList();
     }
 
     /** Returns the stretches of the path that no section covers. */

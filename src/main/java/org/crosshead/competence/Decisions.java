@@ -163,6 +163,11 @@ public class Decisions {
         mark(beside, Occasion.CHANGED);
     }
 
+    @EventListener
+    void helped(TrainHelpChanged changed) {
+        mark(Set.of(changed.trainId()), Occasion.CHANGED);
+    }
+
     /** The trains that the person is to work, if they have been decided on. */
     @EventListener
     void learned(KnowledgeChanged changed) {

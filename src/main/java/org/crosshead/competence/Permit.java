@@ -2,6 +2,8 @@ package org.crosshead.competence;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Whether a crew may take a train, by the records: it says that no bar was found, never that it is safe. The manager and the people
@@ -13,6 +15,8 @@ import java.util.List;
  * @param lines one for each person and subject, in running order
  * @param instead who could take the place of somebody who may not, those first who lack least
  * @param bars what stands in the way besides road and engine
+ * @param detours one for each driver and section where the train may be diverted as planned; they bar nothing yet; none in what was kept
+ *     before this was asked
  * @param gaps stretches of its path of which no section is laid down, so that nothing can be said
  */
 public record Permit(
@@ -22,7 +26,8 @@ public record Permit(
         List<Line> lines,
         List<Candidate> instead,
         List<Gap> gaps,
-        List<Bar> bars) {
+        List<Bar> bars,
+        List<Line> detours) {
 
     /** What comes of the records, the worst last. */
     public enum Answer {
@@ -41,11 +46,15 @@ public record Permit(
         instead = List.copyOf(instead);
         gaps = List.copyOf(gaps);
         bars = List.copyOf(bars);
+        detours = List.copyOf(Objects.requireNonNullElse(detours, List.of()));
     }
 
     /** Says whether the same was found; who could go instead aside. */
     public boolean saysTheSame(Permit other) {
-        return lines.equals(other.lines) && gaps.equals(other.gaps) && bars.equals(other.bars);
+        return lines.equals(other.lines)
+                && gaps.equals(other.gaps)
+                && bars.equals(other.bars)
+                && detours.equals(other.detours);
     }
 
     /**
@@ -86,12 +95,27 @@ public record Permit(
      *
      * @param holding of the person, with its evidence
      * @param why of the message that says why it does not simply count; {@code held} or {@code state} where the holding says it
+     * @param rides from which booked stop to which whoever goes along over it rides, in words; null where nobody does
      * @param conductors who could go along: of this train's crew where the answer is that they do, otherwise of everybody
      */
-    public record Line(long personId, Holding holding, Answer answer, String why, List<Long> conductors) {
+    public record Line(
+            long personId,
+            Holding holding,
+            Answer answer,
+            String why,
+            List<Long> conductors,
+            @Nullable String rides) {
+
+        /** Why somebody is refused beside a conductor driver who has not accepted by a permitted case. */
+        static final String NOT_ACCEPTED = "not-accepted";
 
         public Line {
             conductors = List.copyOf(conductors);
+        }
+
+        /** Says whether somebody goes along who could conduct and has not accepted by a permitted case. */
+        public boolean isToBeAccepted() {
+            return answer == Answer.REFUSED && why.equals(NOT_ACCEPTED);
         }
     }
 }

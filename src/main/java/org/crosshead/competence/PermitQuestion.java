@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.crosshead.competence.Permit.Bar;
 import org.crosshead.competence.PermitRules.Asked;
 import org.crosshead.competence.PermitRules.Companion;
@@ -43,6 +44,8 @@ class PermitQuestion {
     private final Engines engines;
     private final People people;
     private final DecisionStore store;
+    private final ConductingStore conducting;
+    private final Diversions diversions;
     private final Clock clock;
     private final ZoneId zone;
 
@@ -54,6 +57,8 @@ class PermitQuestion {
             Engines engines,
             People people,
             DecisionStore store,
+            ConductingStore conducting,
+            Diversions diversions,
             Clock clock,
             ZoneId zone) {
         this.trains = trains;
@@ -63,6 +68,8 @@ class PermitQuestion {
         this.engines = engines;
         this.people = people;
         this.store = store;
+        this.conducting = conducting;
+        this.diversions = diversions;
         this.clock = clock;
         this.zone = zone;
     }
@@ -71,7 +78,10 @@ class PermitQuestion {
     Asked of(Train train) {
         LocalDate day = turnEnds(train.content());
         KnowledgePolicy policy = policies.on(day);
-        CrewDuties duties = duties(train.content(), policy.needs());
+        List<TrainDraft.Leg> diverted =
+                diversions.of(train.id()).stream().map(Diversions.Planned::leg).toList();
+        CrewDuties duties = duties(train, diverted, policy);
+        List<Needs> detours = duties.detours(diverted);
         List<Needs> needs = duties.needs();
         List<Companion> companions = duties.companions();
         Instant now = clock.instant();
@@ -81,6 +91,7 @@ class PermitQuestion {
             crew.add(one.personId());
             one.duties().forEach(duty -> subjects.add(duty.subject()));
         });
+        detours.forEach(one -> one.duties().forEach(duty -> subjects.add(duty.subject())));
         companions.forEach(one -> crew.add(one.personId()));
         List<Held> held = subjects.stream()
                 .sorted()
@@ -94,7 +105,8 @@ class PermitQuestion {
                 duties.gaps(),
                 store.declined(train.id()),
                 bars(train, policy.hours()),
-                held);
+                held,
+                detours);
     }
 
     /** Of the crew with what it rests on, of everybody else only whether they hold it. */
@@ -147,11 +159,27 @@ class PermitQuestion {
         return new HoursRules.Work(booking.from(), to);
     }
 
-    private CrewDuties duties(TrainDraft train, Set<Subject> personal) {
-        Set<String> routes =
-                train.legs().stream().map(TrainDraft.Leg::routeCode).collect(Collectors.toSet());
+    private CrewDuties duties(Train train, List<TrainDraft.Leg> diverted, KnowledgePolicy policy) {
+        TrainDraft content = train.content();
+        Set<String> routes = Stream.concat(content.legs().stream(), diverted.stream())
+                .map(TrainDraft.Leg::routeCode)
+                .collect(Collectors.toSet());
         return new CrewDuties(
-                train, sections.ofRoutes(routes), engines, this::id, post -> others(train, post), personal);
+                content,
+                sections.ofRoutes(routes),
+                engines,
+                this::id,
+                post -> others(content, post),
+                policy.needs(),
+                accepted(train.id(), policy.regime()));
+    }
+
+    /** Returns by conductor driver whom they have accepted to conduct on a train by a case that is permitted. */
+    private Map<Long, Set<Long>> accepted(long trainId, KnowledgePolicy.Regime regime) {
+        return conducting.of(trainId).stream()
+                .filter(one -> one.state() == Conducting.State.ACCEPTED && one.isPermitted(regime))
+                .collect(Collectors.groupingBy(
+                        Conducting::conductorId, Collectors.mapping(Conducting::driverId, Collectors.toSet())));
     }
 
     private long id(String staffNumber) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -14,6 +15,7 @@ import org.crosshead.competence.Permit.Answer;
 import org.crosshead.competence.Permit.Bar;
 import org.crosshead.competence.Permit.Candidate;
 import org.crosshead.competence.Permit.Line;
+import org.jspecify.annotations.Nullable;
 
 /** Decides from what everybody holds whether a crew may take a train. Pure: equal inputs give equal answers. */
 final class PermitRules {
@@ -28,8 +30,16 @@ final class PermitRules {
      * Something that must be held.
      *
      * @param circumstances of this train in which it is worked
+     * @param rides from which booked stop to which somebody goes along over it, in words; null where it is no road
      */
-    record Duty(Subject subject, Set<Circumstance> circumstances) {
+    record Duty(
+            Subject subject,
+            Set<Circumstance> circumstances,
+            @Nullable String rides) {
+
+        Duty(Subject subject, Set<Circumstance> circumstances) {
+            this(subject, circumstances, null);
+        }
 
         Duty {
             circumstances = Set.copyOf(circumstances);
@@ -55,12 +65,22 @@ final class PermitRules {
      *
      * @param conducts codes of the sections over which they go along
      * @param teaches what they teach on this train, in charge
+     * @param accepted whom they have accepted to conduct, by a permitted case; null in what was kept before this was asked
      */
-    record Companion(long personId, List<String> conducts, List<Subject> teaches) {
+    record Companion(
+            long personId,
+            List<String> conducts,
+            List<Subject> teaches,
+            @Nullable Set<Long> accepted) {
 
         Companion {
             conducts = List.copyOf(conducts);
             teaches = List.copyOf(teaches);
+            accepted = accepted == null ? null : Set.copyOf(accepted);
+        }
+
+        private boolean accepts(long driverId) {
+            return accepted == null || accepted.contains(driverId);
         }
     }
 
@@ -86,6 +106,7 @@ final class PermitRules {
      *
      * @param day on which the turn ends
      * @param bars found besides road and engine
+     * @param detours what the drivers must hold where the train may be diverted; none in what was kept before this was asked
      */
     record Asked(
             LocalDate day,
@@ -95,7 +116,8 @@ final class PermitRules {
             List<Permit.Gap> gaps,
             List<Declined> declined,
             List<Bar> bars,
-            List<Held> held) {
+            List<Held> held,
+            List<Needs> detours) {
 
         Asked {
             crew = List.copyOf(crew);
@@ -104,6 +126,7 @@ final class PermitRules {
             declined = List.copyOf(declined);
             bars = List.copyOf(bars);
             held = List.copyOf(held);
+            detours = List.copyOf(Objects.requireNonNullElse(detours, List.of()));
         }
 
         private Optional<Held> of(Subject subject) {
@@ -133,7 +156,8 @@ final class PermitRules {
                     gaps,
                     declined,
                     bars,
-                    held);
+                    held,
+                    detours);
         }
     }
 
@@ -153,7 +177,11 @@ final class PermitRules {
                 .filter(needs -> mayNotSimply(needs.personId(), lines, asked))
                 .flatMap(needs -> instead(needs, asked).stream())
                 .toList();
-        return new Permit(worst, asked.day(), asked.policyVersion(), lines, instead, asked.gaps(), asked.bars());
+        List<Line> detours = asked.detours().stream()
+                .flatMap(needs -> needs.duties().stream().map(duty -> line(needs.personId(), duty, asked)))
+                .toList();
+        return new Permit(
+                worst, asked.day(), asked.policyVersion(), lines, instead, asked.gaps(), asked.bars(), detours);
     }
 
     private static boolean mayNotSimply(long personId, List<Line> lines, Asked asked) {
@@ -190,11 +218,11 @@ final class PermitRules {
         boolean declines = asked.declined().contains(new Declined(personId, subject));
         Optional<String> hindered = declines ? Optional.of("declined") : hindrance(own, duty);
         if (own.counts() && hindered.isEmpty()) {
-            return new Line(personId, own, Answer.ALLOWED, "held", List.of());
+            return new Line(personId, own, Answer.ALLOWED, "held", List.of(), null);
         }
         String why = hindered.orElse("state");
         if (subject.kind() == Subject.Kind.PERSON || NEVER_HELPED.contains(own.state())) {
-            return new Line(personId, own, Answer.REFUSED, why, List.of());
+            return new Line(personId, own, Answer.REFUSED, why, List.of(), null);
         }
         List<Long> teachers = asked.companions().stream()
                 .filter(one -> one.personId() != personId && one.teaches().contains(subject))
@@ -203,26 +231,35 @@ final class PermitRules {
                 .sorted()
                 .toList();
         if (!teachers.isEmpty()) {
-            return new Line(personId, own, Answer.INSTRUCTED, why, teachers);
+            return new Line(personId, own, Answer.INSTRUCTED, why, teachers, duty.rides());
         }
         List<Long> others = asked.holders(subject).stream()
                 .filter(other -> other != personId)
                 .sorted()
                 .toList();
         if (others.isEmpty()) {
-            return new Line(personId, own, Answer.REFERRED, why, List.of());
+            return new Line(personId, own, Answer.REFERRED, why, List.of(), duty.rides());
         }
-        List<Long> along = asked.companions().stream()
-                .filter(one -> one.personId() != personId && one.conducts().contains(subject.code()))
-                .filter(one -> mayHelp(one.personId(), duty, asked))
-                .map(Companion::personId)
-                .sorted()
-                .toList();
         boolean conducted =
                 subject.kind() == Subject.Kind.SECTION && !own.limits().contains(Limit.WITH_TEACHER_ONLY);
-        return conducted && !along.isEmpty()
-                ? new Line(personId, own, Answer.CONDUCTED, why, along)
-                : new Line(personId, own, Answer.REFUSED, why, conducted ? others : List.of());
+        if (!conducted) {
+            return new Line(personId, own, Answer.REFUSED, why, List.of(), null);
+        }
+        List<Companion> along = asked.companions().stream()
+                .filter(one -> one.personId() != personId && one.conducts().contains(subject.code()))
+                .filter(one -> mayHelp(one.personId(), duty, asked))
+                .toList();
+        List<Long> accepted = ids(along.stream().filter(one -> one.accepts(personId)));
+        if (!accepted.isEmpty()) {
+            return new Line(personId, own, Answer.CONDUCTED, why, accepted, duty.rides());
+        }
+        return along.isEmpty()
+                ? new Line(personId, own, Answer.REFUSED, why, others, duty.rides())
+                : new Line(personId, own, Answer.REFUSED, Line.NOT_ACCEPTED, ids(along.stream()), duty.rides());
+    }
+
+    private static List<Long> ids(Stream<Companion> companions) {
+        return companions.map(Companion::personId).sorted().toList();
     }
 
     /** Says whether somebody who goes along holds it in these circumstances, and has no bar of their own. */

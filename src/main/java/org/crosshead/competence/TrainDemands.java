@@ -1,6 +1,7 @@
 package org.crosshead.competence;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.crosshead.crew.People;
 import org.crosshead.crew.Person;
@@ -45,7 +46,8 @@ public class TrainDemands {
                         engines,
                         number -> people.byStaffNumber(number).map(Person::id).orElse(-1L),
                         post -> List.of(),
-                        Set.of())
+                        Set.of(),
+                        Map.of())
                 .needs().stream()
                         .map(needs -> new Demand(
                                 needs.personId(),

@@ -3,14 +3,22 @@ package org.crosshead.exchange;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import org.crosshead.competence.Conducting;
+import org.crosshead.competence.ConductorDrivers;
+import org.crosshead.competence.Permit;
+import org.crosshead.competence.Permits;
 import org.crosshead.competence.Subject;
 import org.crosshead.competence.learning.LearningPlans;
 import org.crosshead.platform.ServiceJob;
 import org.crosshead.route.Routes;
 import org.crosshead.routeknowledge.RouteSections;
+import org.crosshead.working.Trains;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.boot.ApplicationArguments;
@@ -35,8 +43,27 @@ class DemonstrationRailway implements ApplicationRunner {
     private final Routes routes;
     private final RouteSections sections;
     private final LearningPlans plans;
+    private final ConductorDrivers conductors;
+    private final Permits permits;
+    private final Trains trains;
+    private final Clock clock;
+    private final ZoneId zone;
 
-    DemonstrationRailway(Importer importer, Routes routes, RouteSections sections, LearningPlans plans) {
+    DemonstrationRailway(
+            Importer importer,
+            Routes routes,
+            RouteSections sections,
+            LearningPlans plans,
+            ConductorDrivers conductors,
+            Permits permits,
+            Trains trains,
+            Clock clock,
+            ZoneId zone) {
+        this.conductors = conductors;
+        this.permits = permits;
+        this.trains = trains;
+        this.clock = clock;
+        this.zone = zone;
         this.plans = plans;
         this.sections = sections;
         this.importer = importer;
@@ -52,8 +79,26 @@ class DemonstrationRailway implements ApplicationRunner {
             ServiceJob.run(Set.of("MANAGER"), this::approve);
             ServiceJob.run(
                     Set.of("MANAGER"), () -> plans.open("F-01", new Subject(Subject.Kind.SECTION, "UG-DN"), null));
+            ServiceJob.run(Set.of("MANAGER"), this::conduct);
             LOG.info("The demonstration railway has been imported");
         }
+    }
+
+    /** Whoever goes along and could conduct has accepted. */
+    private void conduct() {
+        LocalDate today = LocalDate.now(clock.withZone(zone));
+        trains.between(today, today)
+                .forEach(train -> permits.of(train.id()).lines().stream()
+                        .filter(Permit.Line::isToBeAccepted)
+                        .forEach(line -> conductors.ask(
+                                train.id(),
+                                line.personId(),
+                                line.conductors().get(0),
+                                Conducting.Case.OWN_RULE,
+                                null)));
+        trains.between(today, today).stream()
+                .flatMap(train -> conductors.of(train.id()).stream())
+                .forEach(asked -> conductors.answer(asked.id(), true));
     }
 
     /** All sections but one, so that there is one to be approved. */

@@ -6,6 +6,7 @@ import static org.mockito.Mockito.mock;
 import static org.mockito.Mockito.when;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.crosshead.route.Direction;
@@ -45,7 +46,13 @@ class CrewDutiesTests {
         Engines engines = mock(Engines.class);
         when(engines.current(anyString())).thenReturn(Optional.empty());
         return new CrewDuties(
-                WorkingFixtures.train(), List.of(sections), engines, number -> 1, post -> List.of(), Set.of());
+                WorkingFixtures.train(),
+                List.of(sections),
+                engines,
+                number -> 1,
+                post -> List.of(),
+                Set.of(),
+                Map.of());
     }
 
     private static List<String> asked(RouteSection... sections) {

@@ -47,7 +47,8 @@ class PermitRulesTests {
                 List.of(),
                 declined,
                 bars,
-                held());
+                held(),
+                List.of());
     }
 
     private static List<PermitRules.Duty> duties(Subject... subjects) {
@@ -70,7 +71,7 @@ class PermitRulesTests {
     }
 
     private static PermitRules.Companion along(long person, String... sections) {
-        return new PermitRules.Companion(person, List.of(sections), List.of());
+        return new PermitRules.Companion(person, List.of(sections), List.of(), Set.of(INA));
     }
 
     /** First story: lapsed on the last section; one of two could conduct, the other has lapsed himself. */
@@ -153,7 +154,8 @@ class PermitRulesTests {
                 List.of(),
                 List.of(),
                 List.of(),
-                held()));
+                held(),
+                List.of()));
         assertThat(permit.instead())
                 .containsExactly(
                         new Permit.Candidate(INA, DUNMORE, List.of()),
@@ -183,7 +185,8 @@ class PermitRulesTests {
                 List.of(new Permit.Gap("MX", 0, 18)),
                 List.of(),
                 List.of(),
-                held()));
+                held(),
+                List.of()));
         assertThat(permit.answer()).isEqualTo(Answer.REFERRED);
         assertThat(permit.lines()).extracting(Permit.Line::answer).containsExactly(Answer.ALLOWED);
     }
@@ -214,7 +217,8 @@ class PermitRulesTests {
                 List.of(),
                 List.of(),
                 List.of(),
-                held()));
+                held(),
+                List.of()));
     }
 
     /** Conditions of a holding (practice of the trade, from memory): day only, not tender first, with an instructor. */
@@ -253,7 +257,7 @@ class PermitRulesTests {
         holds(INA, HV3, State.HELD);
         holds(INA, WYVERN, State.LEARNING);
         holds(ARKWELL, WYVERN, State.HELD);
-        PermitRules.Companion teacher = new PermitRules.Companion(ARKWELL, List.of(), List.of(WYVERN));
+        PermitRules.Companion teacher = new PermitRules.Companion(ARKWELL, List.of(), List.of(WYVERN), Set.of(INA));
         Permit taught = permit(teacher);
         assertThat(taught.answer()).isEqualTo(Answer.INSTRUCTED);
         assertThat(taught.lines().get(2).conductors()).containsExactly(ARKWELL);
@@ -276,7 +280,7 @@ class PermitRulesTests {
         holds(INA, HV1, Holding.Limit.WITH_TEACHER_ONLY);
         holds(ARKWELL, HV1, State.HELD);
         assertThat(on(Set.of(), along(ARKWELL, "HV1-DOWN")).answer()).isEqualTo(Answer.REFUSED);
-        assertThat(on(Set.of(), new PermitRules.Companion(ARKWELL, List.of("HV1-DOWN"), List.of(HV1)))
+        assertThat(on(Set.of(), new PermitRules.Companion(ARKWELL, List.of("HV1-DOWN"), List.of(HV1), Set.of(INA)))
                         .answer())
                 .isEqualTo(Answer.INSTRUCTED);
     }
@@ -330,8 +334,49 @@ class PermitRulesTests {
                 List.of(),
                 List.of(),
                 List.of(),
-                held()));
+                held(),
+                List.of()));
         assertThat(permit.answer()).isEqualTo(answer);
+    }
+
+    /** Directive 2007/59/EC Article 4(2), from memory: somebody who knows the road sits beside the driver; nobody does who has not said so. */
+    @Test
+    void conductorDriverWhoHasNotAcceptedDoesNotConduct() {
+        holds(INA, HV1, State.LAPSED);
+        holds(ARKWELL, HV1, State.HELD);
+        Permit permit = on(Set.of(), new PermitRules.Companion(ARKWELL, List.of("HV1-DOWN"), List.of(), Set.of()));
+        assertThat(permit.answer()).isEqualTo(Answer.REFUSED);
+        assertThat(permit.lines().get(0).isToBeAccepted()).isTrue();
+        assertThat(permit.lines().get(0).conductors()).containsExactly(ARKWELL);
+        assertThat(on(Set.of(), along(ARKWELL, "HV1-DOWN")).answer()).isEqualTo(Answer.CONDUCTED);
+    }
+
+    /** What was kept before acceptance was asked is decided as it was then. */
+    @Test
+    void conductorDriverOfAnOldDecisionConductsStill() {
+        holds(INA, HV1, State.LAPSED);
+        holds(ARKWELL, HV1, State.HELD);
+        assertThat(on(Set.of(), new PermitRules.Companion(ARKWELL, List.of("HV1-DOWN"), List.of(), null))
+                        .answer())
+                .isEqualTo(Answer.CONDUCTED);
+    }
+
+    /** TDLCR(NI) schedule 4, read: knowledge of agreed alternative routes too; told beforehand, barring nothing until it is used. */
+    @Test
+    void plannedDiversionIsToldAndBarsNothing() {
+        holds(INA, HV1, State.HELD);
+        Permit permit = PermitRules.decide(new PermitRules.Asked(
+                DAY,
+                1,
+                List.of(new PermitRules.Needs(INA, duties(HV1), List.of())),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                held(),
+                List.of(new PermitRules.Needs(INA, duties(HV3), List.of()))));
+        assertThat(permit.answer()).isEqualTo(Answer.ALLOWED);
+        assertThat(permit.detours()).extracting(Permit.Line::answer).containsExactly(Answer.REFERRED);
     }
 
     /** Asked again from what is kept, the same is decided; only who could go instead is not kept. */

@@ -4,17 +4,22 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.time.ZoneId;
 import java.util.List;
 import org.crosshead.competence.ActRefusedException;
+import org.crosshead.competence.Conducting;
+import org.crosshead.competence.ConductorDrivers;
 import org.crosshead.competence.Decision;
 import org.crosshead.competence.Decisions;
+import org.crosshead.competence.Diversions;
 import org.crosshead.competence.Permit;
 import org.crosshead.competence.Permits;
 import org.crosshead.competence.Subject;
 import org.crosshead.crew.People;
 import org.crosshead.platform.CurrentActor;
 import org.crosshead.platform.NotFoundException;
+import org.crosshead.route.RouteSummary;
 import org.crosshead.route.Routes;
 import org.crosshead.working.OwnTrains;
 import org.crosshead.working.Train;
+import org.crosshead.working.TrainDraft;
 import org.crosshead.working.Trains;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
@@ -38,6 +43,8 @@ class PermitController {
     private final People people;
     private final Routes routes;
     private final Decisions decisions;
+    private final ConductorDrivers conductors;
+    private final Diversions diversions;
     private final CurrentActor actor;
     private final ZoneId zone;
 
@@ -48,9 +55,13 @@ class PermitController {
             People people,
             Routes routes,
             Decisions decisions,
+            ConductorDrivers conductors,
+            Diversions diversions,
             CurrentActor actor,
             ZoneId zone) {
         this.decisions = decisions;
+        this.conductors = conductors;
+        this.diversions = diversions;
         this.actor = actor;
         this.zone = zone;
         this.permits = permits;
@@ -74,6 +85,19 @@ class PermitController {
         model.addAttribute("decisions", kept);
         model.addAttribute("changed", !kept.isEmpty() && !kept.get(0).permit().saysTheSame(permit));
         model.addAttribute("own", own(permit));
+        model.addAttribute("conducting", conductors.of(trainId));
+        model.addAttribute("mayAsk", request.isUserInRole("MANAGER"));
+        model.addAttribute("askable", request.isUserInRole("MANAGER") ? askable(permit) : List.of());
+        model.addAttribute("cases", Conducting.Case.values());
+        model.addAttribute("diversions", diversions.of(trainId));
+        model.addAttribute(
+                "routes", routes.all().stream().map(RouteSummary::code).sorted().toList());
+        model.addAttribute(
+                "lines",
+                train.content().legs().stream()
+                        .map(TrainDraft.Leg::line)
+                        .distinct()
+                        .toList());
         Long me = actor.get().personId();
         model.addAttribute("me", me == null ? -1L : me);
         model.addAttribute("mayDecide", !train.cancelled());
@@ -81,6 +105,17 @@ class PermitController {
         model.addAttribute("names", new Names(people.all()));
         model.addAttribute("measures", new SectionController.RouteMeasures(routes));
         return "competence/permit";
+    }
+
+    /** Somebody aboard who could conduct a driver and has not accepted. */
+    record Askable(long driverId, long conductorId) {}
+
+    private static List<Askable> askable(Permit permit) {
+        return permit.lines().stream()
+                .filter(Permit.Line::isToBeAccepted)
+                .flatMap(line -> line.conductors().stream().map(one -> new Askable(line.personId(), one)))
+                .distinct()
+                .toList();
     }
 
     /** Returns what is asked of whoever looks, and simply counts: what they can say they do not sign. */

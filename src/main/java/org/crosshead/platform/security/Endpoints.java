@@ -155,6 +155,11 @@ public final class Endpoints {
         rules.add(EndpointRule.posts(POST, "/permits/*/decline", "DRIVER", "FIREMAN"));
         rules.add(EndpointRule.posts(POST, "/permits/*/decide", EVERY_POST));
         rules.add(EndpointRule.posts(POST, "/permits/*/confirm", "MANAGER", "INSPECTOR"));
+        rules.add(EndpointRule.posts(POST, "/permits/*/conducting", "MANAGER"));
+        rules.add(EndpointRule.posts(POST, "/permits/*/conducting/*", EVERY_POST));
+        for (String pattern : List.of("/permits/*/diversions", "/permits/*/diversions/*/remove")) {
+            rules.add(EndpointRule.posts(POST, pattern, "MANAGER", "INSPECTOR"));
+        }
         for (String pattern : List.of("/sections", "/sections/*/split", "/sections/*/merge")) {
             rules.add(EndpointRule.posts(POST, pattern, "INSPECTOR"));
         }
