@@ -64,6 +64,25 @@ class EventStore {
                 .list();
     }
 
+    /** Returns all that is entered about a person, with no more of each than says what they hold; who, when entered and notes left out. */
+    List<CompetenceEvent> toDerive(long personId) {
+        return jdbc.sql("select id, event_kind, subject_kind, subject_code, event_day, struck_id, until_day"
+                        + " from competence_event where person_id = ?")
+                .param(personId)
+                .query((rs, row) -> new CompetenceEvent(
+                        rs.getLong("id"),
+                        personId,
+                        Kind.valueOf(rs.getString("event_kind")),
+                        new Subject(Subject.Kind.valueOf(rs.getString("subject_kind")), rs.getString("subject_code")),
+                        rs.getObject("event_day", LocalDate.class),
+                        Instant.EPOCH,
+                        null,
+                        number(rs, "struck_id"),
+                        rs.getObject("until_day", LocalDate.class),
+                        ""))
+                .list();
+    }
+
     List<CompetenceEvent> of(long personId, Subject subject) {
         return jdbc.sql(SELECT + "where person_id = ? and subject_kind = ? and subject_code = ?")
                 .params(personId, subject.kind().name(), subject.code())

@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -398,7 +399,8 @@ public class Knowledge {
 
     private void derive(long personId, Subject subject) {
         HoldingRules.Terms terms = terms(subject, policies.on(LocalDate.now(clock.withZone(zone))));
-        standings.put(personId, terms, HoldingRules.standing(store.of(personId, subject), terms));
+        standings.put(
+                personId, new StandingStore.Derived(terms, HoldingRules.standing(store.of(personId, subject), terms)));
     }
 
     /** Returns how it stands with everybody who has to do with a subject, after all that is entered. */
@@ -449,13 +451,14 @@ public class Knowledge {
         store.lock(personId);
         KnowledgePolicy policy = policies.on(LocalDate.now(clock.withZone(zone)));
         LaidDown known = laidDown();
-        standings.clear(personId);
-        store.of(personId).stream()
+        List<StandingStore.Derived> derived = new ArrayList<>();
+        store.toDerive(personId).stream()
                 .collect(Collectors.groupingBy(CompetenceEvent::subject))
                 .forEach((subject, events) -> {
                     HoldingRules.Terms terms = known.terms(subject, policy);
-                    standings.add(personId, terms, HoldingRules.standing(events, terms));
+                    derived.add(new StandingStore.Derived(terms, HoldingRules.standing(events, terms)));
                 });
+        standings.replace(personId, derived);
     }
 
     /** Derives anew what a person holds of one subject. */

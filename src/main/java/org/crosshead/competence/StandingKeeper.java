@@ -3,7 +3,12 @@ package org.crosshead.competence;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.crosshead.routeknowledge.RouteSections;
 import org.crosshead.routeknowledge.SectionChanged;
 import org.slf4j.Logger;
@@ -58,10 +63,25 @@ public class StandingKeeper implements ApplicationRunner {
         }
     }
 
-    /** Derives anew what everybody holds, person by person. */
+    /** Derives anew what everybody holds, person by person, on as many threads as there are processors. */
     public void deriveAll() {
         List<Long> people = events.people();
-        people.forEach(knowledge::derive);
+        ExecutorService workers =
+                Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
+        try {
+            List<Future<?>> parts = new ArrayList<>();
+            people.forEach(person -> parts.add(workers.submit(() -> knowledge.derive(person))));
+            for (Future<?> part : parts) {
+                part.get();
+            }
+        } catch (InterruptedException ex) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("what people hold was not derived to the end", ex);
+        } catch (ExecutionException ex) {
+            throw new IllegalStateException("what people hold could not be derived", ex);
+        } finally {
+            workers.shutdownNow();
+        }
         LOG.info("What {} people hold has been derived anew", people.size());
     }
 

@@ -5,6 +5,7 @@ import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -20,6 +21,9 @@ import org.springframework.stereotype.Repository;
 class StandingStore {
 
     private static final String SELECT = "select * from competence_standing ";
+
+    /** Rows in one statement. */
+    private static final int BATCH = 100;
 
     private final JdbcClient jdbc;
 
@@ -44,40 +48,58 @@ class StandingStore {
         }
     }
 
+    /** How a person stands with a subject, and the terms by which it was derived. */
+    record Derived(HoldingRules.Terms terms, Standing standing) {}
+
     /** Stores how it stands, in place of what stood before. */
-    void put(long personId, HoldingRules.Terms terms, Standing standing) {
-        Subject subject = terms.subject();
+    void put(long personId, Derived derived) {
+        Subject subject = derived.terms().subject();
         jdbc.sql("delete from competence_standing where subject_kind = ? and subject_code = ? and person_id = ?")
                 .params(subject.kind().name(), subject.code(), personId)
                 .update();
-        add(personId, terms, standing);
+        insert(personId, List.of(derived));
     }
 
-    /** Stores how it stands where nothing stood before. */
-    void add(long personId, HoldingRules.Terms terms, Standing standing) {
-        Subject subject = terms.subject();
-        LocalDate last = standing.lastDay();
-        if (last == null) {
+    /** Stores how a person stands with every subject, in place of all that stood before. */
+    void replace(long personId, List<Derived> derived) {
+        clear(personId);
+        for (int from = 0; from < derived.size(); from += BATCH) {
+            insert(personId, derived.subList(from, Math.min(from + BATCH, derived.size())));
+        }
+    }
+
+    /** Inserts rows at once; those of which nothing counts are left out. */
+    private void insert(long personId, List<Derived> derived) {
+        List<Derived> known =
+                derived.stream().filter(one -> one.standing().lastDay() != null).toList();
+        if (known.isEmpty()) {
             return;
         }
-        jdbc.sql("""
+        String rows =
+                String.join(", ", Collections.nCopies(known.size(), "(?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"));
+        JdbcClient.StatementSpec insert = jdbc.sql("""
                         insert into competence_standing (person_id, subject_kind, subject_code, state, suspended, since_day, worked_day,
                             assessed_day, until_day, limits, taught_day, last_day, lapse_months, assessment_months)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
-                        """)
-                .params(personId, subject.kind().name(), subject.code())
-                .params(standing.state().name(), standing.suspended())
-                .param(standing.since())
-                .param(standing.worked())
-                .param(standing.assessed())
-                .param(standing.until())
-                .param(standing.limits().stream().map(Limit::name).sorted().collect(Collectors.joining(" ")))
-                .param(standing.taught())
-                .params(last, terms.lapseMonths(), terms.policy().assessmentMonths())
-                .update();
+                        values %s
+                        """.formatted(rows));
+        for (Derived one : known) {
+            Subject subject = one.terms().subject();
+            Standing standing = one.standing();
+            insert = insert.params(personId, subject.kind().name(), subject.code())
+                    .params(standing.state().name(), standing.suspended())
+                    .param(standing.since())
+                    .param(standing.worked())
+                    .param(standing.assessed())
+                    .param(standing.until())
+                    .param(standing.limits().stream().map(Limit::name).sorted().collect(Collectors.joining(" ")))
+                    .param(standing.taught())
+                    .param(standing.lastDay())
+                    .params(one.terms().lapseMonths(), one.terms().policy().assessmentMonths());
+        }
+        insert.update();
     }
 
-    void clear(long personId) {
+    private void clear(long personId) {
         jdbc.sql("delete from competence_standing where person_id = ?")
                 .param(personId)
                 .update();
