@@ -114,6 +114,7 @@ public final class Endpoints {
         for (String pattern : List.of("/knowledge", "/knowledge.csv")) {
             rules.add(EndpointRule.posts(GET, pattern, "MANAGER", "INSPECTOR", "ASSESSOR", "ADMINISTRATOR"));
         }
+        rules.add(EndpointRule.posts(GET, "/self-test/*/bank", "INSPECTOR", "ASSESSOR"));
         for (String pattern : List.of(
                 "/knowledge/*",
                 "/knowledge-policy",
@@ -148,6 +149,9 @@ public final class Endpoints {
         rules.add(EndpointRule.posts(POST, "/knowledge-policy", "MANAGER"));
         rules.add(EndpointRule.posts(POST, "/knowledge-policy/*/approve", "MANAGER", "ASSESSOR", "INSPECTOR"));
         rules.add(EndpointRule.posts(POST, "/self-test/*", EVERY_POST));
+        for (String pattern : List.of("/self-test/*/bank", "/self-test/*/bank/*/withdraw")) {
+            rules.add(EndpointRule.posts(POST, pattern, "INSPECTOR", "ASSESSOR"));
+        }
         for (String pattern : List.of("/refresh", "/refresh/propose")) {
             rules.add(EndpointRule.posts(POST, pattern, "MANAGER"));
         }

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.crosshead.platform.CurrentActor;
 import org.crosshead.platform.NotFoundException;
 import org.crosshead.route.Routes;
@@ -29,14 +30,23 @@ public class SelfTests {
     private final Routes routes;
     private final Cues cues;
     private final AnswerStore store;
+    private final QuestionBank bank;
     private final CurrentActor actor;
     private final Clock clock;
 
-    SelfTests(RouteSections sections, Routes routes, Cues cues, AnswerStore store, CurrentActor actor, Clock clock) {
+    SelfTests(
+            RouteSections sections,
+            Routes routes,
+            Cues cues,
+            AnswerStore store,
+            QuestionBank bank,
+            CurrentActor actor,
+            Clock clock) {
         this.sections = sections;
         this.routes = routes;
         this.cues = cues;
         this.store = store;
+        this.bank = bank;
         this.actor = actor;
         this.clock = clock;
     }
@@ -60,9 +70,10 @@ public class SelfTests {
     /** What a person's answers say of one question. */
     private record Card(int rightSinceWrong, Instant at) {}
 
-    /** Returns all questions on a section. */
+    /** Returns all questions on a section: those made from its route, and those that somebody has written. */
     public List<Question> questions(String sectionCode) {
-        return Questions.of(road(sectionCode));
+        return Stream.concat(Questions.of(road(sectionCode)).stream(), bank.questions(sectionCode).stream())
+                .toList();
     }
 
     /** Returns the road of a section as its route is now. */

@@ -32,7 +32,11 @@ public enum Sort {
     BY_NIGHT(false),
     TUNNEL_LENGTH(false),
     /** What a thing tells the driver, by the cues of the section. */
-    CUE(true);
+    CUE(true),
+    /** Written by somebody. */
+    BY_HAND(false),
+    /** Written by somebody, and safety-critical. */
+    BY_HAND_CRITICAL(true);
 
     private final boolean safetyCritical;
 

@@ -100,6 +100,7 @@ class SelfTestController {
         boolean office = request.isUserInRole("INSPECTOR")
                 || request.isUserInRole("MANAGER")
                 || request.isUserInRole("ASSESSOR");
+        model.addAttribute("mayWrite", request.isUserInRole("INSPECTOR") || request.isUserInRole("ASSESSOR"));
         model.addAttribute(
                 "hard",
                 office

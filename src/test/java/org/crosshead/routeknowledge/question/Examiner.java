@@ -78,6 +78,7 @@ final class Examiner {
     private boolean isRight(Question question, String said) {
         List<String> about = question.about();
         return switch (question.sort()) {
+            case BY_HAND, BY_HAND_CRITICAL -> throw new IllegalArgumentException("the road does not answer it");
             case NEXT_AFTER ->
                 metBetween(thing(about.get(0)), thing(said)).isEmpty()
                         && thing(said).fromM() > thing(about.get(0)).fromM();

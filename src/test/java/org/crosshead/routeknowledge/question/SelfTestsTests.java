@@ -8,9 +8,11 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import org.crosshead.crew.People;
 import org.crosshead.platform.CurrentActor;
+import org.crosshead.platform.ServiceJob;
 import org.crosshead.route.Routes;
 import org.crosshead.routeknowledge.Cue;
 import org.crosshead.routeknowledge.Cues;
@@ -52,6 +54,9 @@ class SelfTestsTests {
     @Autowired
     private People people;
 
+    @Autowired
+    private QuestionBank bank;
+
     private Instant now = Instant.parse("2030-05-06T08:00:00Z");
     private SelfTests tests;
 
@@ -63,7 +68,7 @@ class SelfTestsTests {
     private SelfTests of(String staffNumber) {
         long personId = people.byStaffNumber(staffNumber).orElseThrow().id();
         CurrentActor.Actor actor = new CurrentActor.Actor(1L, personId, "D", Set.of("DRIVER"));
-        return new SelfTests(sections, routes, cues, new AnswerStore(jdbc), () -> actor, new Clock() {
+        return new SelfTests(sections, routes, cues, new AnswerStore(jdbc), bank, () -> actor, new Clock() {
             @Override
             public java.time.ZoneId getZone() {
                 return ZoneOffset.UTC;
@@ -193,5 +198,66 @@ class SelfTestsTests {
     @Test
     void driverEntersNoCues() {
         assertThatThrownBy(() -> cues.enter(cues.of(SECTION).get(0))).isInstanceOf(AccessDeniedException.class);
+    }
+
+    private static QuestionBank.Draft hand(int number, String right, String... wrong) {
+        return new QuestionBank.Draft(
+                SECTION,
+                number,
+                2_000,
+                "Who opens the {gates} here?",
+                right,
+                List.of(wrong),
+                "By the box's rules.",
+                true);
+    }
+
+    private static void inspector(Runnable work) {
+        ServiceJob.run(Set.of("INSPECTOR"), work);
+    }
+
+    private List<Question> byHand() {
+        return tests.questions(SECTION).stream()
+                .filter(question -> question.sort() == Sort.BY_HAND_CRITICAL)
+                .toList();
+    }
+
+    /** Written, asked, answered; changed it is asked as a new one; withdrawn it is asked no more, and every version stays. */
+    @Test
+    void questionByHandIsAskedInItsLatestVersion() {
+        inspector(() -> bank.write(hand(0, "The fireman", "The guard", "Nobody")));
+        assertThat(byHand()).hasSize(1);
+        Question first = byHand().get(0);
+        assertThat(first.answer().text()).isEqualTo("The fireman");
+        assertThat(first.options()).hasSize(3);
+        answer(first, false);
+        assertThat(next()).isNotEqualTo(first);
+        now = now.plus(Duration.ofMinutes(10));
+        assertThat(next()).as("what was not known comes back").isEqualTo(first);
+        inspector(() -> bank.write(hand(1, "The guard", "The fireman")));
+        assertThat(byHand()).hasSize(1);
+        assertThat(byHand().get(0).answer().text()).isEqualTo("The guard");
+        assertThat(byHand().get(0).key()).isNotEqualTo(first.key());
+        inspector(() -> bank.withdraw(SECTION, 1));
+        assertThat(byHand()).isEmpty();
+        assertThat(bank.latest(SECTION)).singleElement().matches(HandQuestion::withdrawn);
+        assertThat(bank.latest(SECTION).get(0).version()).isEqualTo(3);
+        inspector(() -> assertThatThrownBy(() -> bank.write(hand(1, "The guard", "Nobody")))
+                .hasMessage("question-gone"));
+    }
+
+    @Test
+    void questionByHandThatCannotBeAnsweredIsRefused() {
+        inspector(() -> {
+            for (QuestionBank.Draft wrong :
+                    List.of(hand(0, " ", "The guard"), hand(0, "The guard"), hand(0, "x".repeat(201), "y"))) {
+                assertThatThrownBy(() -> bank.write(wrong)).hasMessage("question-words");
+            }
+            assertThatThrownBy(() -> bank.write(hand(0, "The guard", "The guard")))
+                    .hasMessage("question-twice");
+            assertThatThrownBy(() -> bank.write(new QuestionBank.Draft(
+                            SECTION, 0, 1, "Where?", "Here", List.of("There"), "Because.", false)))
+                    .hasMessage("question-place");
+        });
     }
 }
