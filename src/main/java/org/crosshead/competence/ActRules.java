@@ -29,7 +29,8 @@ final class ActRules {
             Kind.SUSPENDED,
             Kind.REINSTATED,
             Kind.WITHDRAWN,
-            Kind.TAKEN_OVER);
+            Kind.TAKEN_OVER,
+            Kind.RECOGNISED);
     /** Turns worked are entered by confirming a train. */
     private static final Set<Kind> BY_OFFICE = Set.of(Kind.LEARNED, Kind.RODE, Kind.BRIEFED);
 
@@ -37,6 +38,7 @@ final class ActRules {
             Kind.SUSPENDED,
             Kind.WITHDRAWN,
             Kind.TAKEN_OVER,
+            Kind.RECOGNISED,
             Kind.STRUCK,
             Kind.QUESTIONS_FAILED,
             Kind.PRACTICE_FAILED,
@@ -64,7 +66,7 @@ final class ActRules {
      * @param service whether it is a job of the service, which brings in what others have decided
      * @param personId null for a job of the service, and for a log-in that belongs to nobody
      * @param posts held today
-     * @param subjectCounts whether they hold the subject themselves on the day of the act
+     * @param subjectCounts whether they hold the subject themselves on the day of the act, or are recognised for it by a letter
      * @param lesson whether they tell of a learning turn that was booked under them
      */
     record Actor(boolean service, @Nullable Long personId, Set<String> posts, boolean subjectCounts, boolean lesson) {
@@ -85,7 +87,7 @@ final class ActRules {
      * @param today by the railway's calendar
      * @param left whether the person holds no post on the day of the act
      * @param open whether the subject can be signed: its risk assessment approved, and not closed
-     * @param firstTeacher whether nobody holds the subject yet, so that a dated letter must do in place of holding it
+     * @param firstTeacher whether nobody holds the subject yet, so that only somebody recognised by a letter can be the first
      * @param holding of the person now
      * @param events of the person and subject that count
      * @param policy in force
@@ -176,7 +178,8 @@ final class ActRules {
     }
 
     private static Optional<String> lastDay(CompetenceEvent act, Known known) {
-        boolean asked = OF_PERSON_ALONE.contains(act.kind()) && act.kind() != Kind.UNFIT;
+        boolean asked =
+                act.kind() == Kind.RECOGNISED || (OF_PERSON_ALONE.contains(act.kind()) && act.kind() != Kind.UNFIT);
         LocalDate until = act.until();
         if (!asked) {
             return until == null ? Optional.empty() : Optional.of("no-last-day");
@@ -184,9 +187,11 @@ final class ActRules {
         if (until == null || !until.isAfter(act.day())) {
             return Optional.of("last-day");
         }
-        LocalDate most = act.kind() == Kind.LICENSED
-                ? act.day().plusYears(PersonalRules.LICENCE_YEARS)
-                : PersonalRules.medicalLast(act.day(), known.born());
+        LocalDate most = act.kind() == Kind.RECOGNISED
+                ? act.day().plusMonths(known.policy().assessmentMonths())
+                : act.kind() == Kind.LICENSED
+                        ? act.day().plusYears(PersonalRules.LICENCE_YEARS)
+                        : PersonalRules.medicalLast(act.day(), known.born());
         return until.isAfter(most) ? Optional.of("last-day-too-late") : Optional.empty();
     }
 
@@ -202,8 +207,8 @@ final class ActRules {
         if (!ready) {
             return Optional.of("not-declared");
         }
-        if (!actor.subjectCounts() && !known.firstTeacher()) {
-            return Optional.of("assessor-not-current");
+        if (!actor.subjectCounts()) {
+            return Optional.of(known.firstTeacher() ? "letter-missing" : "assessor-not-current");
         }
         return isOnlyTeacher(actor.personId(), known.events())
                         && !known.policy().verifies()

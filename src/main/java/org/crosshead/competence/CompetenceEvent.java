@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param day on which it was, by the railway's calendar; for a turn over midnight the day of its end
  * @param otherId the teacher, assessor, verifier or manager; null where nobody else took part
  * @param struckId the event that a correction strikes; null for all others
- * @param until last good day of a licence or of a medical outcome, day of the assessment of what is carried over; null for all others
+ * @param until last good day of a licence, of a medical outcome or of a letter, day of the assessment of what is carried over; null for all others
  * @param note of a paper taken over, of a reason, or blank
  * @param circumstances in which a lesson was; empty for all others
  */
@@ -75,6 +75,8 @@ public record CompetenceEvent(
         CONDUCTED,
         /** At the controls under a teacher. */
         LEARNED,
+        /** Recognised by a dated letter, which the note names, to teach and assess what they do not hold here; good until its last day. */
+        RECOGNISED,
         /** Was briefed on a class of engine that came, came again or visits. */
         BRIEFED,
         /** Drove the run by which a closed road was proved before it was opened again. */

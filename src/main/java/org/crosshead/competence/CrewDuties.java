@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiPredicate;
 import java.util.function.Function;
 import java.util.function.ToLongFunction;
 import java.util.stream.Stream;
@@ -32,6 +33,7 @@ final class CrewDuties {
     private final Function<Post, List<Long>> others;
     private final Set<Subject> personal;
     private final Map<Long, Set<Long>> accepted;
+    private final BiPredicate<Long, Subject> recognised;
 
     /**
      * @param sections all that are laid down
@@ -39,6 +41,7 @@ final class CrewDuties {
      * @param others who holds a post and is not of this crew
      * @param personal what a driver must have besides road and engine
      * @param accepted whom each of the crew has accepted to conduct
+     * @param recognised whether somebody is recognised by a letter to teach something
      */
     CrewDuties(
             TrainDraft train,
@@ -47,7 +50,9 @@ final class CrewDuties {
             ToLongFunction<String> personId,
             Function<Post, List<Long>> others,
             Set<Subject> personal,
-            Map<Long, Set<Long>> accepted) {
+            Map<Long, Set<Long>> accepted,
+            BiPredicate<Long, Subject> recognised) {
+        this.recognised = recognised;
         this.accepted = Map.copyOf(accepted);
         this.personal = Set.copyOf(personal);
         this.others = others;
@@ -107,7 +112,10 @@ final class CrewDuties {
                                 ? whole(slot).stream().map(RouteSection::code).toList()
                                 : List.of(),
                         teaches(slot),
-                        accepted.getOrDefault(personId.applyAsLong(slot.staffNumber()), Set.of())))
+                        accepted.getOrDefault(personId.applyAsLong(slot.staffNumber()), Set.of()),
+                        teaches(slot).stream()
+                                .filter(subject -> recognised.test(personId.applyAsLong(slot.staffNumber()), subject))
+                                .toList()))
                 .toList();
     }
 

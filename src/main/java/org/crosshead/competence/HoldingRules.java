@@ -126,7 +126,7 @@ public final class HoldingRules {
             }
             switch (event.kind()) {
                 case VERIFIED -> {}
-                case LICENSED, FIT, FIT_RESTRICTED, UNFIT -> {
+                case LICENSED, FIT, FIT_RESTRICTED, UNFIT, RECOGNISED -> {
                     return;
                 }
                 case WORKED, WORKED_CONDUCTED, RODE, CONDUCTED, STRUCK -> {

@@ -205,9 +205,7 @@ public class Knowledge {
 
     private ActRules.Actor actingOn(CompetenceEvent event, CurrentActor.Actor acting, boolean lesson) {
         Long personId = acting.personId();
-        boolean counts = personId != null
-                && holding(personId, event.subject(), event.day(), clock.instant())
-                        .counts();
+        boolean counts = personId != null && mayTeach(personId, event.subject(), event.day());
         return new ActRules.Actor(acting.accountId() == null, personId, acting.posts(), counts, lesson);
     }
 
@@ -229,6 +227,19 @@ public class Knowledge {
                 policies.on(today),
                 learned(events, event.subject(), event.day()),
                 born);
+    }
+
+    /** Says whether somebody may teach and assess a subject on a day: they hold it, or are recognised for it by a letter. */
+    public boolean mayTeach(long personId, Subject subject, LocalDate day) {
+        return holding(personId, subject, day, clock.instant()).counts() || isRecognised(personId, subject, day);
+    }
+
+    /** Says whether somebody is recognised by a letter to teach and assess a subject on a day. */
+    public boolean isRecognised(long personId, Subject subject, LocalDate day) {
+        return unstruck(store.of(personId, subject)).stream()
+                .filter(event -> event.kind() == Kind.RECOGNISED && !event.day().isAfter(day))
+                .map(CompetenceEvent::until)
+                .anyMatch(until -> until != null && !day.isAfter(until));
     }
 
     /** Says whether a subject can be signed on a day: it is laid down and approved, and not closed. */

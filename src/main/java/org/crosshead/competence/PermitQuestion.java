@@ -171,7 +171,8 @@ class PermitQuestion {
                 this::id,
                 post -> others(content, post),
                 policy.needs(),
-                accepted(train.id(), policy.regime()));
+                accepted(train.id(), policy.regime()),
+                (person, subject) -> knowledge.isRecognised(person, subject, turnEnds(content)));
     }
 
     /** Returns by conductor driver whom they have accepted to conduct on a train by a case that is permitted. */

@@ -66,17 +66,20 @@ final class PermitRules {
      * @param conducts codes of the sections over which they go along
      * @param teaches what they teach on this train, in charge
      * @param accepted whom they have accepted to conduct, by a permitted case; null in what was kept before this was asked
+     * @param byLetter what they are recognised for by a letter; none in what was kept before this was asked
      */
     record Companion(
             long personId,
             List<String> conducts,
             List<Subject> teaches,
-            @Nullable Set<Long> accepted) {
+            @Nullable Set<Long> accepted,
+            List<Subject> byLetter) {
 
         Companion {
             conducts = List.copyOf(conducts);
             teaches = List.copyOf(teaches);
             accepted = accepted == null ? null : Set.copyOf(accepted);
+            byLetter = List.copyOf(Objects.requireNonNullElse(byLetter, List.of()));
         }
 
         private boolean accepts(long driverId) {
@@ -226,7 +229,9 @@ final class PermitRules {
         }
         List<Long> teachers = asked.companions().stream()
                 .filter(one -> one.personId() != personId && one.teaches().contains(subject))
-                .filter(one -> mayHelp(one.personId(), duty, asked))
+                .filter(one -> one.byLetter().contains(subject)
+                        ? mayGo(one.personId(), duty, asked)
+                        : mayHelp(one.personId(), duty, asked))
                 .map(Companion::personId)
                 .sorted()
                 .toList();
@@ -265,12 +270,15 @@ final class PermitRules {
     /** Says whether somebody who goes along holds it in these circumstances, and has no bar of their own. */
     private static boolean mayHelp(long personId, Duty duty, Asked asked) {
         Holding own = asked.holding(personId, duty.subject());
+        return own.counts() && hindrance(own, duty).isEmpty() && mayGo(personId, duty, asked);
+    }
+
+    /** Says whether somebody who goes along has no bar of their own. */
+    private static boolean mayGo(long personId, Duty duty, Asked asked) {
         boolean mayDrive = asked.held().stream()
                 .filter(held -> held.subject().kind() == Subject.Kind.PERSON)
                 .allMatch(held -> asked.holding(personId, held.subject()).counts());
-        return own.counts()
-                && hindrance(own, duty).isEmpty()
-                && mayDrive
+        return mayDrive
                 && !barred(personId, asked)
                 && !asked.declined().contains(new Declined(personId, duty.subject()));
     }

@@ -47,7 +47,8 @@ public class TrainDemands {
                         number -> people.byStaffNumber(number).map(Person::id).orElse(-1L),
                         post -> List.of(),
                         Set.of(),
-                        Map.of())
+                        Map.of(),
+                        (person, subject) -> false)
                 .needs().stream()
                         .map(needs -> new Demand(
                                 needs.personId(),

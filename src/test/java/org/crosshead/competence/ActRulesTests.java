@@ -139,14 +139,17 @@ class ActRulesTests {
     }
 
     @Test
-    void assessorIsCurrentOnItOrTheFirstOfAll() {
+    void assessorIsCurrentOnItOrRecognisedByALetter() {
         ActRules.Actor lapsed = new ActRules.Actor(false, 2L, Set.of("ASSESSOR"), false);
         assertThat(refused(act(Kind.PRACTICE_PASSED, ""), lapsed, known(State.DECLARED)))
                 .isEqualTo("assessor-not-current");
         ActRules.Known usual = known(State.DECLARED);
         ActRules.Known first =
                 new ActRules.Known(TODAY, false, true, true, usual.holding(), List.of(), usual.policy(), ENOUGH, null);
-        assertThat(refused(act(Kind.PRACTICE_PASSED, ""), lapsed, first)).isEqualTo("may");
+        assertThat(refused(act(Kind.PRACTICE_PASSED, ""), lapsed, first)).isEqualTo("letter-missing");
+        assertThat(refused(act(Kind.PRACTICE_PASSED, ""), actor(2, "ASSESSOR"), first))
+                .as("holding it, or recognised by letter")
+                .isEqualTo("may");
     }
 
     @Test

@@ -52,7 +52,8 @@ class CrewDutiesTests {
                 number -> 1,
                 post -> List.of(),
                 Set.of(),
-                Map.of());
+                Map.of(),
+                (person, subject) -> false);
     }
 
     private static List<String> asked(RouteSection... sections) {

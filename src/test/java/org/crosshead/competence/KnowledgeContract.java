@@ -208,6 +208,9 @@ abstract class KnowledgeContract {
         enter(ina, Kind.DECLARED, TODAY, "");
         assertThatThrownBy(() -> enter(ina, Kind.DECLARED, TODAY, "")).hasMessage("entered-already");
         actAs(finch, "ASSESSOR");
+        assertThatThrownBy(() -> enter(ina, Kind.QUESTIONS_PASSED, TODAY, "")).hasMessage("letter-missing");
+        recognised(TODAY);
+        actAs(finch, "ASSESSOR");
         enter(ina, Kind.QUESTIONS_PASSED, TODAY, "");
         enter(ina, Kind.PRACTICE_PASSED, TODAY, "");
         assertThat(state(TODAY)).isEqualTo(State.ASSESSED);
@@ -218,9 +221,32 @@ abstract class KnowledgeContract {
         assertThat(state(TODAY.plusMonths(12))).isEqualTo(State.DUE);
         assertThat(state(TODAY.plusMonths(12).plusDays(1))).isEqualTo(State.LAPSED);
         assertThat(journal).contains("competence.authorised HV3-DOWN");
-        assertThat(knowledge.holders(ROAD, TODAY)).containsOnlyKeys(ina);
+        assertThat(knowledge.holders(ROAD, TODAY)).containsOnlyKeys(ina, finch);
         assertThat(knowledge.everybody(List.of(ROAD), List.of(TODAY)).get(0).get(ROAD))
-                .containsOnlyKeys(ina);
+                .containsOnlyKeys(ina, finch);
+    }
+
+    private void recognised(LocalDate until) {
+        actAs(hilde, "MANAGER");
+        knowledge.enter(new Knowledge.Entry(
+                finch, Kind.RECOGNISED, ROAD, TODAY.minusDays(5), null, null, until, null, "letter of 20 November"));
+    }
+
+    /** A letter's last day is its last good one; it makes nobody hold anything. */
+    @Test
+    void letterIsGoodUntilItsLastDay() {
+        approved();
+        recognised(TODAY);
+        assertThat(knowledge.isRecognised(finch, ROAD, TODAY)).isTrue();
+        assertThat(knowledge.isRecognised(finch, ROAD, TODAY.plusDays(1))).isFalse();
+        assertThat(knowledge.isRecognised(finch, ROAD, TODAY.minusDays(6))).isFalse();
+        assertThat(knowledge.holding(finch, ROAD, TODAY, clock.instant()).state())
+                .isEqualTo(State.NOT_HELD);
+        assertThatThrownBy(() -> knowledge.enter(new Knowledge.Entry(
+                        finch, Kind.RECOGNISED, ROAD, TODAY, null, null, TODAY.plusMonths(25), null, "letter")))
+                .hasMessage("last-day-too-late");
+        assertThatThrownBy(() -> enter(finch, Kind.RECOGNISED, TODAY, "letter of today"))
+                .hasMessage("last-day");
     }
 
     @Test

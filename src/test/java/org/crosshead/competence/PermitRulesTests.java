@@ -71,7 +71,7 @@ class PermitRulesTests {
     }
 
     private static PermitRules.Companion along(long person, String... sections) {
-        return new PermitRules.Companion(person, List.of(sections), List.of(), Set.of(INA));
+        return new PermitRules.Companion(person, List.of(sections), List.of(), Set.of(INA), List.of());
     }
 
     /** First story: lapsed on the last section; one of two could conduct, the other has lapsed himself. */
@@ -257,7 +257,8 @@ class PermitRulesTests {
         holds(INA, HV3, State.HELD);
         holds(INA, WYVERN, State.LEARNING);
         holds(ARKWELL, WYVERN, State.HELD);
-        PermitRules.Companion teacher = new PermitRules.Companion(ARKWELL, List.of(), List.of(WYVERN), Set.of(INA));
+        PermitRules.Companion teacher =
+                new PermitRules.Companion(ARKWELL, List.of(), List.of(WYVERN), Set.of(INA), List.of());
         Permit taught = permit(teacher);
         assertThat(taught.answer()).isEqualTo(Answer.INSTRUCTED);
         assertThat(taught.lines().get(2).conductors()).containsExactly(ARKWELL);
@@ -280,7 +281,10 @@ class PermitRulesTests {
         holds(INA, HV1, Holding.Limit.WITH_TEACHER_ONLY);
         holds(ARKWELL, HV1, State.HELD);
         assertThat(on(Set.of(), along(ARKWELL, "HV1-DOWN")).answer()).isEqualTo(Answer.REFUSED);
-        assertThat(on(Set.of(), new PermitRules.Companion(ARKWELL, List.of("HV1-DOWN"), List.of(HV1), Set.of(INA)))
+        assertThat(on(
+                                Set.of(),
+                                new PermitRules.Companion(
+                                        ARKWELL, List.of("HV1-DOWN"), List.of(HV1), Set.of(INA), List.of()))
                         .answer())
                 .isEqualTo(Answer.INSTRUCTED);
     }
@@ -339,12 +343,25 @@ class PermitRulesTests {
         assertThat(permit.answer()).isEqualTo(answer);
     }
 
+    /** A guest instructor recognised by letter is the first who teaches a class that nobody holds; without the letter it is referred. */
+    @Test
+    void guestInstructorByLetterIsTheFirstWhoTeaches() {
+        holds(INA, HV1, State.NOT_HELD);
+        PermitRules.Companion guest =
+                new PermitRules.Companion(ARKWELL, List.of(), List.of(HV1), Set.of(), List.of(HV1));
+        PermitRules.Companion stranger =
+                new PermitRules.Companion(ARKWELL, List.of(), List.of(HV1), Set.of(), List.of());
+        assertThat(on(Set.of(), guest).answer()).isEqualTo(Answer.INSTRUCTED);
+        assertThat(on(Set.of(), stranger).answer()).isEqualTo(Answer.REFERRED);
+    }
+
     /** Directive 2007/59/EC Article 4(2), from memory: somebody who knows the road sits beside the driver; nobody does who has not said so. */
     @Test
     void conductorDriverWhoHasNotAcceptedDoesNotConduct() {
         holds(INA, HV1, State.LAPSED);
         holds(ARKWELL, HV1, State.HELD);
-        Permit permit = on(Set.of(), new PermitRules.Companion(ARKWELL, List.of("HV1-DOWN"), List.of(), Set.of()));
+        Permit permit =
+                on(Set.of(), new PermitRules.Companion(ARKWELL, List.of("HV1-DOWN"), List.of(), Set.of(), List.of()));
         assertThat(permit.answer()).isEqualTo(Answer.REFUSED);
         assertThat(permit.lines().get(0).isToBeAccepted()).isTrue();
         assertThat(permit.lines().get(0).conductors()).containsExactly(ARKWELL);
@@ -356,7 +373,7 @@ class PermitRulesTests {
     void conductorDriverOfAnOldDecisionConductsStill() {
         holds(INA, HV1, State.LAPSED);
         holds(ARKWELL, HV1, State.HELD);
-        assertThat(on(Set.of(), new PermitRules.Companion(ARKWELL, List.of("HV1-DOWN"), List.of(), null))
+        assertThat(on(Set.of(), new PermitRules.Companion(ARKWELL, List.of("HV1-DOWN"), List.of(), null, List.of()))
                         .answer())
                 .isEqualTo(Answer.CONDUCTED);
     }

@@ -118,7 +118,7 @@ public class LearningTurns {
     }
 
     private boolean holds(long personId, Subject subject, LocalDate day) {
-        return knowledge.holding(personId, subject, day, clock.instant()).counts();
+        return knowledge.mayTeach(personId, subject, day);
     }
 
     /** Returns what of a learner's plans the train runs over under a teacher who holds it. */
