@@ -217,6 +217,29 @@ public class LearningTurns {
     }
 
     /**
+     * Books somebody who has taken a turn that was proposed to them, where they learn something on it.
+     *
+     * @throws ActRefusedException if hours or another learner forbid it by now
+     */
+    @Transactional
+    public void takeUp(long trainId, long learnerId, long teacherId) {
+        store.lock(learnerId);
+        Train train = train(trainId);
+        if (subjects(train, learnerId, teacherId).isEmpty()) {
+            return;
+        }
+        refusal(train, person(learnerId), teacherId).ifPresent(code -> {
+            throw new ActRefusedException(code);
+        });
+        store.book(trainId, learnerId, teacherId, clock.instant(), actor.get().name());
+        journal.write(
+                "learning.booked",
+                SUBJECT,
+                learnerId,
+                train.content().code() + " " + train.content().day());
+    }
+
+    /**
      * What a teacher tells of a learning turn.
      *
      * @param subjects what was run over

@@ -2,22 +2,21 @@ package org.crosshead.competence.refresh;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import org.crosshead.competence.refresh.RefreshProblem.Option;
 
-/** Takes again and again the turn that prevents most lapses for an hour of duty: a first plan, and what a better one is measured by. */
+/** Takes again and again the turn that meets most for an hour of duty: a first plan, and what a better one is measured by. */
 final class GreedyRefresh {
 
     private static final int WEEK_DAYS = 7;
 
     private final RefreshProblem problem;
     private final List<Integer> chosen = new ArrayList<>();
-    private final Set<Integer> met = new HashSet<>();
+    private final int[] hits;
 
     private GreedyRefresh(RefreshProblem problem) {
         this.problem = problem;
+        hits = new int[problem.needs().size()];
     }
 
     static RefreshPlan plan(RefreshProblem problem) {
@@ -25,7 +24,7 @@ final class GreedyRefresh {
         int next = greedy.best();
         while (next >= 0) {
             greedy.chosen.add(next);
-            greedy.met.addAll(problem.options().get(next).needs());
+            problem.options().get(next).needs().forEach(need -> greedy.hits[need]++);
             next = greedy.best();
         }
         return RefreshPlan.of(problem, greedy.chosen, 0);
@@ -36,10 +35,12 @@ final class GreedyRefresh {
         double most = 0;
         for (int i = 0; i < problem.options().size(); i++) {
             Option option = problem.options().get(i);
-            long fresh =
-                    option.needs().stream().filter(need -> !met.contains(need)).count();
+            int fresh = option.needs().stream()
+                    .filter(need -> hits[need] < problem.needs().get(need).count())
+                    .mapToInt(need -> problem.needs().get(need).aim().weight())
+                    .sum();
             double worth = (double) fresh / option.minutes();
-            if (worth > most && RefreshPlan.MISS * fresh > option.minutes() && fits(option)) {
+            if (worth > most && fresh > option.minutes() && fits(option)) {
                 most = worth;
                 best = i;
             }

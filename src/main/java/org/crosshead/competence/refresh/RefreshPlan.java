@@ -1,22 +1,17 @@
 package org.crosshead.competence.refresh;
 
-import java.util.HashSet;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.IntStream;
 
 /**
  * Chosen turns.
  *
  * @param chosen indexes of options, rising
- * @param missed indexes of needs that no chosen turn meets, rising
- * @param cost minutes of extra duty, and {@value #MISS} for each need that is missed
+ * @param missed indexes of needs that are not met, rising; one as often as it lacks turns
+ * @param cost minutes of extra duty, and the weight of each turn that is missed
  * @param bound what no plan can be cheaper than; 0 where none is known
  */
 public record RefreshPlan(List<Integer> chosen, List<Integer> missed, long cost, double bound) {
-
-    /** A lapse weighs as much as a hundred hours of extra duty: own rule. */
-    public static final long MISS = 6_000;
 
     public RefreshPlan {
         chosen = List.copyOf(chosen);
@@ -24,17 +19,21 @@ public record RefreshPlan(List<Integer> chosen, List<Integer> missed, long cost,
     }
 
     static RefreshPlan of(RefreshProblem problem, List<Integer> chosen, double bound) {
-        Set<Integer> met = new HashSet<>();
-        long minutes = 0;
+        int[] hits = new int[problem.needs().size()];
+        long cost = 0;
         for (int option : chosen) {
-            met.addAll(problem.options().get(option).needs());
-            minutes += problem.options().get(option).minutes();
+            problem.options().get(option).needs().forEach(need -> hits[need]++);
+            cost += problem.options().get(option).minutes();
         }
-        List<Integer> missed = IntStream.range(0, problem.needs().size())
-                .filter(need -> !met.contains(need))
-                .boxed()
-                .toList();
-        return new RefreshPlan(chosen.stream().sorted().toList(), missed, minutes + MISS * missed.size(), bound);
+        List<Integer> missed = new ArrayList<>();
+        for (int need = 0; need < hits.length; need++) {
+            RefreshProblem.Need one = problem.needs().get(need);
+            for (int lacks = hits[need]; lacks < one.count(); lacks++) {
+                missed.add(need);
+                cost += one.aim().weight();
+            }
+        }
+        return new RefreshPlan(chosen.stream().sorted().toList(), missed, cost, bound);
     }
 
     /** Returns by how much at most a plan could be cheaper, as a share of its cost; 0 where it is proven to be the best. */

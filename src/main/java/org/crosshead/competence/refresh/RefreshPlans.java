@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,10 @@ import org.crosshead.competence.KnowledgePolicies;
 import org.crosshead.competence.KnowledgePolicy;
 import org.crosshead.competence.Subject;
 import org.crosshead.competence.TrainDemands;
+import org.crosshead.competence.learning.LearningPlans;
+import org.crosshead.competence.learning.LearningTurn;
+import org.crosshead.competence.learning.LearningTurns;
+import org.crosshead.competence.refresh.RefreshProblem.Aim;
 import org.crosshead.competence.refresh.RefreshProblem.Limits;
 import org.crosshead.competence.refresh.RefreshProblem.Need;
 import org.crosshead.competence.refresh.RefreshProblem.Option;
@@ -29,6 +34,7 @@ import org.crosshead.crew.People;
 import org.crosshead.crew.Person;
 import org.crosshead.platform.CurrentActor;
 import org.crosshead.platform.Journal;
+import org.crosshead.routeknowledge.LearningNeeds;
 import org.crosshead.working.CrewBooking;
 import org.crosshead.working.Train;
 import org.crosshead.working.TrainDraft;
@@ -60,6 +66,8 @@ public class RefreshPlans {
     private final Knowledge knowledge;
     private final KnowledgePolicies policies;
     private final People people;
+    private final LearningPlans learning;
+    private final LearningTurns turns;
     private final ProposalStore store;
     private final Journal journal;
     private final CurrentActor actor;
@@ -74,6 +82,8 @@ public class RefreshPlans {
             Knowledge knowledge,
             KnowledgePolicies policies,
             People people,
+            LearningPlans learning,
+            LearningTurns turns,
             ProposalStore store,
             Journal journal,
             CurrentActor actor,
@@ -84,6 +94,8 @@ public class RefreshPlans {
         this.knowledge = knowledge;
         this.policies = policies;
         this.people = people;
+        this.learning = learning;
+        this.turns = turns;
         this.store = store;
         this.journal = journal;
         this.actor = actor;
@@ -116,8 +128,12 @@ public class RefreshPlans {
         NO_ROOM
     }
 
-    /** A need that stays open. */
-    public record Open(Need need, Reason reason) {}
+    /**
+     * A need that stays open.
+     *
+     * @param lacks turns that it lacks
+     */
+    public record Open(Need need, int lacks, Reason reason) {}
 
     /** A plan with what it was made for. */
     public record Result(
@@ -158,8 +174,10 @@ public class RefreshPlans {
 
     static List<Open> open(RefreshProblem problem, RefreshPlan plan) {
         return plan.missed().stream()
+                .distinct()
                 .map(need -> new Open(
                         problem.needs().get(need),
+                        Collections.frequency(plan.missed(), need),
                         problem.options().stream()
                                         .anyMatch(option -> option.needs().contains(need))
                                 ? Reason.NO_ROOM
@@ -174,7 +192,7 @@ public class RefreshPlans {
         LocalDate end = today.plusDays((long) WEEKS * WEEK_DAYS);
         Map<Subject, Map<Long, Holding>> all =
                 knowledge.everybody(knowledge.subjects(), List.of(today)).get(0);
-        List<Turn> turns = turns(coming, all);
+        List<Turn> running = turns(coming, all);
         List<Need> needs = new ArrayList<>();
         all.forEach((subject, holders) -> holders.forEach((person, holding) -> {
             LocalDate last = holding.lastGoodDay();
@@ -182,7 +200,7 @@ public class RefreshPlans {
                     && holding.counts()
                     && last != null
                     && !last.isAfter(end)
-                    && turns.stream()
+                    && running.stream()
                             .noneMatch(turn -> turn.driverId() == person
                                     && turn.subjects().contains(subject)
                                     && !turn.train().content().day().isAfter(last));
@@ -190,12 +208,43 @@ public class RefreshPlans {
                 needs.add(new Need(person, subject, last));
             }
         }));
+        needs.addAll(lacked(today, end));
         Limits limits = new Limits(
                 Limits.COMMON.perTrain(),
                 Limits.COMMON.perTeacher(),
                 Limits.COMMON.perWeek(),
                 policies.on(today).hours().restLeast());
-        return new RefreshProblem(needs, options(needs, turns, today), limits);
+        return new RefreshProblem(needs, options(needs, running, today), limits);
+    }
+
+    /** Returns the trips that learners lack by their plans, those that are booked already left out. */
+    private List<Need> lacked(LocalDate today, LocalDate end) {
+        List<Need> needs = new ArrayList<>();
+        List<LearningTurn> booked = turns.visible(true);
+        for (LearningPlans.Progress one : learning.visible(true)) {
+            long personId = one.plan().personId();
+            LocalDate until = one.plan().until();
+            LocalDate last = until == null || until.isAfter(end) ? end : until;
+            if (one.step() != LearningPlans.Step.TRIPS || !last.isAfter(today)) {
+                continue;
+            }
+            List<LearningTurn> own = booked.stream()
+                    .filter(turn -> turn.learnerId() == personId && !turn.cancelled())
+                    .filter(turn -> turns.subjects(turn).contains(one.plan().subject()))
+                    .toList();
+            int dark = (int) own.stream().filter(turns::isDark).count();
+            LearningNeeds asked = one.learned().needs();
+            LearningNeeds had = one.learned().had();
+            lack(needs, one, last, asked.trips() - had.trips() - own.size(), Aim.TRIPS);
+            lack(needs, one, last, asked.dark() - had.dark() - dark, Aim.DARK_TRIPS);
+        }
+        return needs;
+    }
+
+    private static void lack(List<Need> needs, LearningPlans.Progress one, LocalDate last, int count, Aim aim) {
+        if (count > 0) {
+            needs.add(new Need(one.plan().personId(), one.plan().subject(), last, count, aim));
+        }
     }
 
     private List<Turn> turns(Map<Long, TrainSummary> coming, Map<Subject, Map<Long, Holding>> all) {
@@ -247,6 +296,7 @@ public class RefreshPlans {
         List<Integer> met = own.stream()
                 .filter(need -> turn.subjects().contains(needs.get(need).subject()))
                 .filter(need -> !content.day().isAfter(needs.get(need).last()))
+                .filter(need -> content.dark() || needs.get(need).aim() != Aim.DARK_TRIPS)
                 .toList();
         if (met.isEmpty() || turn.driverId() == person.id()) {
             return Optional.empty();
@@ -280,6 +330,7 @@ public class RefreshPlans {
             Option option = result.problem().options().get(index);
             String subjects = option.needs().stream()
                     .map(need -> result.problem().needs().get(need).subject().code())
+                    .distinct()
                     .collect(Collectors.joining(", "));
             if (store.insert(option, subjects, clock.instant(), actor.get().name())) {
                 journal.write("refresh.proposed", "person", option.personId(), subjects);
@@ -300,7 +351,7 @@ public class RefreshPlans {
     }
 
     /**
-     * Takes a person's own answer.
+     * Takes a person's own answer; whoever learns something on the train is booked on it under its driver.
      *
      * @throws ActRefusedException if it was not proposed to whoever answers
      */
@@ -308,6 +359,11 @@ public class RefreshPlans {
     public void answer(long id, boolean yes) {
         Long personId = actor.get().personId();
         Proposal.State state = yes ? Proposal.State.ACCEPTED : Proposal.State.DECLINED;
+        if (yes && personId != null) {
+            store.of(personId).stream()
+                    .filter(one -> one.id() == id && one.state() == Proposal.State.PROPOSED)
+                    .forEach(one -> turns.takeUp(one.trainId(), personId, one.teacherId()));
+        }
         if (personId == null || !store.answer(id, personId, state)) {
             throw new ActRefusedException("not-theirs");
         }

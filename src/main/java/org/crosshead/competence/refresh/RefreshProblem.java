@@ -9,10 +9,16 @@ import org.crosshead.competence.Subject;
 /**
  * Who must drive what by when, and on which trains they could.
  *
- * @param needs what would lapse
- * @param options turns by which it would not, each possible by the hours of whoever would drive it
+ * @param needs what would lapse, and what learners lack
+ * @param options turns that meet some of it, each possible by the hours of whoever would drive it
  */
 public record RefreshProblem(List<Need> needs, List<Option> options, Limits limits) {
+
+    /** A lapse weighs as much as a hundred hours of extra duty: own rule. */
+    private static final int LAPSE = 6_000;
+
+    /** A trip that a learner lacks weighs as much as twenty-five hours: own rule. */
+    private static final int TRIP = 1_500;
 
     private static final double HOUR_MINUTES = 60;
 
@@ -21,12 +27,40 @@ public record RefreshProblem(List<Need> needs, List<Option> options, Limits limi
         options = List.copyOf(options);
     }
 
+    /** What a turn is for. */
+    public enum Aim {
+        /** Something that lapses. */
+        REFRESH(LAPSE),
+        /** Trips that a learner lacks. */
+        TRIPS(TRIP),
+        /** Trips in the dark that a learner lacks. */
+        DARK_TRIPS(TRIP);
+
+        private final int weight;
+
+        Aim(int weight) {
+            this.weight = weight;
+        }
+
+        /** Returns how many minutes of extra duty it weighs as much as, for each turn that is missed. */
+        public int weight() {
+            return weight;
+        }
+    }
+
     /**
-     * Something that lapses.
+     * Something that lapses, or trips that a learner lacks.
      *
      * @param last last day on which it can be driven
+     * @param count turns that are needed, at least 1
      */
-    public record Need(long personId, Subject subject, LocalDate last) {}
+    public record Need(long personId, Subject subject, LocalDate last, int count, Aim aim) {
+
+        /** Something that lapses, for which one turn is enough. */
+        public Need(long personId, Subject subject, LocalDate last) {
+            this(personId, subject, last, 1, Aim.REFRESH);
+        }
+    }
 
     /**
      * A person put on a train beside its driver, and driving under them.

@@ -5,12 +5,13 @@ import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
+import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
-import com.google.ortools.sat.Literal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -33,7 +34,7 @@ final class RefreshSolver {
     private final RefreshProblem problem;
     private final CpModel model = new CpModel();
     private final List<BoolVar> taken = new ArrayList<>();
-    private final List<BoolVar> missed = new ArrayList<>();
+    private final List<IntVar> missed = new ArrayList<>();
 
     static {
         Loader.loadNativeLibraries();
@@ -57,7 +58,7 @@ final class RefreshSolver {
         List<Option> options = problem.options();
         options.forEach(option -> taken.add(model.newBoolVar("")));
         for (int need = 0; need < problem.needs().size(); need++) {
-            missed.add(model.newBoolVar(""));
+            missed.add(model.newIntVar(0, problem.needs().get(need).count(), ""));
             meet(need);
         }
         atMost(Option::trainId, problem.limits().perTrain());
@@ -70,8 +71,8 @@ final class RefreshSolver {
             model.addHint(taken.get(i), greedy.chosen().contains(i) ? 1 : 0);
         }
         for (int need = 0; need < missed.size(); need++) {
-            cost.addTerm(missed.get(need), RefreshPlan.MISS);
-            model.addHint(missed.get(need), greedy.missed().contains(need) ? 1 : 0);
+            cost.addTerm(missed.get(need), problem.needs().get(need).aim().weight());
+            model.addHint(missed.get(need), Collections.frequency(greedy.missed(), need));
         }
         model.minimize(cost);
         CpSolver solver = new CpSolver();
@@ -95,15 +96,15 @@ final class RefreshSolver {
                 : new RefreshPlan(greedy.chosen(), greedy.missed(), greedy.cost(), solver.bestObjectiveBound());
     }
 
+    /** As many turns as are needed, or as many fewer as are missed. */
     private void meet(int need) {
-        List<Literal> either = new ArrayList<>();
+        LinearExprBuilder turns = LinearExpr.newBuilder().add(missed.get(need));
         for (int i = 0; i < problem.options().size(); i++) {
             if (problem.options().get(i).needs().contains(need)) {
-                either.add(taken.get(i));
+                turns.add(taken.get(i));
             }
         }
-        either.add(missed.get(need));
-        model.addBoolOr(either.toArray(Literal[]::new));
+        model.addGreaterOrEqual(turns, problem.needs().get(need).count());
     }
 
     private <K> void atMost(Function<Option, K> by, int most) {

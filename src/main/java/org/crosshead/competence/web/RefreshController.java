@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.crosshead.competence.ActRefusedException;
 import org.crosshead.competence.refresh.Proposal;
 import org.crosshead.competence.refresh.RefreshPlans;
+import org.crosshead.competence.refresh.RefreshProblem;
 import org.crosshead.competence.refresh.RefreshProblem.Need;
 import org.crosshead.competence.refresh.RefreshProblem.Option;
 import org.crosshead.crew.People;
@@ -37,7 +38,13 @@ class RefreshController {
     record Row(String person, String train, LocalDate day, String teacher, String subjects, double hours) {}
 
     /** A need that stays open, in words. */
-    record OpenRow(String person, String subject, LocalDate last, RefreshPlans.Reason reason) {}
+    record OpenRow(
+            String person,
+            String subject,
+            LocalDate last,
+            int lacks,
+            RefreshProblem.Aim aim,
+            RefreshPlans.Reason reason) {}
 
     /** A proposal, in words. */
     record ProposalRow(Proposal proposal, String person, String teacher) {}
@@ -65,6 +72,8 @@ class RefreshController {
                                         names.of(open.need().personId()),
                                         open.need().subject().code(),
                                         open.need().last(),
+                                        open.lacks(),
+                                        open.need().aim(),
                                         open.reason()))
                                 .toList());
         model.addAttribute(
@@ -93,12 +102,15 @@ class RefreshController {
                 option.needs().stream()
                         .map(need -> result.problem().needs().get(need))
                         .map(RefreshController::said)
+                        .distinct()
                         .collect(Collectors.joining(", ")),
                 option.minutes() / 60.0);
     }
 
     private static String said(Need need) {
-        return need.subject().code() + " (" + need.last() + ")";
+        return need.aim() == RefreshProblem.Aim.REFRESH
+                ? need.subject().code() + " (" + need.last() + ")"
+                : need.subject().code();
     }
 
     @PostMapping

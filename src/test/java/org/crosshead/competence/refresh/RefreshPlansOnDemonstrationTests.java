@@ -2,6 +2,7 @@ package org.crosshead.competence.refresh;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.time.Clock;
 import java.time.LocalDate;
@@ -15,6 +16,9 @@ import org.crosshead.competence.ActRefusedException;
 import org.crosshead.competence.CompetenceEvent.Kind;
 import org.crosshead.competence.Knowledge;
 import org.crosshead.competence.Subject;
+import org.crosshead.competence.learning.LearningPlans;
+import org.crosshead.competence.learning.LearningTurns;
+import org.crosshead.competence.refresh.RefreshProblem.Aim;
 import org.crosshead.crew.People;
 import org.crosshead.platform.ServiceJob;
 import org.crosshead.platform.account.LogIn;
@@ -44,6 +48,12 @@ class RefreshPlansOnDemonstrationTests {
 
     @Autowired
     private RefreshPlans plans;
+
+    @Autowired
+    private LearningPlans learning;
+
+    @Autowired
+    private LearningTurns turns;
 
     @Autowired
     private Knowledge knowledge;
@@ -145,6 +155,32 @@ class RefreshPlansOnDemonstrationTests {
             plans.answer(proposal.id(), true);
             assertThat(plans.own()).extracting(Proposal::state).contains(Proposal.State.ACCEPTED);
         });
+    }
+
+    /** Who learns the road of the train that runs again is put on it too, and booked once they take it. */
+    @Test
+    void learnerIsPutOnATrainAndBookedWhenTheyTakeIt() {
+        Subject docks = new Subject(Subject.Kind.SECTION, "MQ-DN");
+        long learner = people.byStaffNumber("F-02").orElseThrow().id();
+        ServiceJob.run(MANAGER, () -> learning.open("F-02", docks, null));
+        RefreshProblem problem = plans.problem(today, coming());
+        List<RefreshProblem.Need> needs = problem.needs().stream()
+                .filter(need -> need.personId() == learner)
+                .toList();
+        assertThat(needs)
+                .extracting(RefreshProblem.Need::aim, RefreshProblem.Need::count)
+                .containsExactlyInAnyOrder(tuple(Aim.TRIPS, 6), tuple(Aim.DARK_TRIPS, 1));
+        RefreshProblem.Option option = problem.options().stream()
+                .filter(one -> one.personId() == learner)
+                .findFirst()
+                .orElseThrow();
+        assertThat(option.needs()).as("a trip, and in the dark").hasSize(2);
+        turns.takeUp(option.trainId(), learner, option.teacherId());
+        assertThat(turns.visible(true)).anyMatch(turn -> turn.learnerId() == learner);
+        assertThat(plans.problem(today, coming()).needs())
+                .filteredOn(need -> need.personId() == learner)
+                .extracting(RefreshProblem.Need::aim, RefreshProblem.Need::count)
+                .containsExactly(tuple(Aim.TRIPS, 5));
     }
 
     private static void as(long personId, Runnable work) {
