@@ -24,10 +24,6 @@ import org.crosshead.crew.Post;
 import org.crosshead.platform.CurrentActor;
 import org.crosshead.platform.Journal;
 import org.crosshead.platform.NotFoundException;
-import org.crosshead.routeknowledge.Closure;
-import org.crosshead.routeknowledge.LearningNeeds;
-import org.crosshead.routeknowledge.RouteSection;
-import org.crosshead.routeknowledge.RouteSections;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
@@ -42,8 +38,7 @@ public class Knowledge {
     private final EventStore store;
     private final StandingStore standings;
     private final KnowledgePolicies policies;
-    private final RouteSections sections;
-    private final ClassGuideStore guides;
+    private final LaidDown laidDown;
     private final People people;
     private final Journal journal;
     private final CurrentActor actor;
@@ -55,8 +50,7 @@ public class Knowledge {
             EventStore store,
             StandingStore standings,
             KnowledgePolicies policies,
-            RouteSections sections,
-            ClassGuideStore guides,
+            LaidDown laidDown,
             People people,
             Journal journal,
             CurrentActor actor,
@@ -67,8 +61,7 @@ public class Knowledge {
         this.store = store;
         this.standings = standings;
         this.policies = policies;
-        this.sections = sections;
-        this.guides = guides;
+        this.laidDown = laidDown;
         this.people = people;
         this.journal = journal;
         this.actor = actor;
@@ -213,7 +206,7 @@ public class Knowledge {
         Person person = people.find(event.personId())
                 .orElseThrow(() -> new NotFoundException("person", String.valueOf(event.personId())));
         boolean left = Stream.of(Post.values()).noneMatch(post -> person.holds(post, event.day()));
-        boolean open = isOpen(event.subject(), event.day());
+        boolean open = laidDown.isOpen(event.subject(), event.day());
         LocalDate today = LocalDate.now(clock.withZone(zone));
         boolean first = ActRules.asksWhoHolds(event.kind()) && !anybodyHolds(event.subject(), event.day());
         List<CompetenceEvent> events = unstruck(store.of(event.personId(), event.subject()));
@@ -242,31 +235,6 @@ public class Knowledge {
                 .anyMatch(until -> until != null && !day.isAfter(until));
     }
 
-    /** Says whether a subject can be signed on a day: it is laid down and approved, and not closed. */
-    public boolean isOpen(Subject subject, LocalDate day) {
-        return switch (subject.kind()) {
-            case SECTION ->
-                sections.find(subject.code())
-                        .map(section -> section.isOpen(day))
-                        .orElse(false);
-            case CLASS ->
-                guides.find(subject.code())
-                        .map(guide -> guide.approvedBy() != null)
-                        .orElse(true);
-            case PERSON -> true;
-        };
-    }
-
-    /** Returns what a learner of a subject needs at least. */
-    public LearningNeeds needs(Subject subject) {
-        return switch (subject.kind()) {
-            case SECTION ->
-                sections.find(subject.code()).map(RouteSection::needs).orElse(LearningNeeds.NONE);
-            case CLASS -> guides.find(subject.code()).map(ClassGuide::needs).orElse(LearningNeeds.NONE);
-            case PERSON -> LearningNeeds.NONE;
-        };
-    }
-
     /** Returns how far somebody has come with the trips that are laid down for a subject. */
     public Learned learned(long personId, Subject subject, LocalDate day) {
         return learned(unstruck(store.of(personId, subject)), subject, day);
@@ -276,8 +244,8 @@ public class Knowledge {
         KnowledgePolicy policy = policies.on(day);
         return Learned.of(
                 events,
-                needs(subject),
-                terms(subject, policy).lapseMonths(),
+                laidDown.needs(subject),
+                laidDown.terms(subject, policy).lapseMonths(),
                 policy.upkeep().anewMonths(),
                 day);
     }
@@ -294,19 +262,19 @@ public class Knowledge {
 
     /** Returns what a person holds of a subject on a day, as known at a moment. */
     public Holding holding(long personId, Subject subject, LocalDate day, Instant knownAt) {
-        return HoldingRules.on(store.of(personId, subject), terms(subject, policies.on(day)), day, knownAt);
+        return HoldingRules.on(store.of(personId, subject), laidDown.terms(subject, policies.on(day)), day, knownAt);
     }
 
     /** Returns what everybody who has to do with a subject holds of it on a day, by person; without what it rests on. */
     public Map<Long, Holding> holders(Subject subject, LocalDate day) {
-        HoldingRules.Terms terms = terms(subject, policies.on(day));
+        HoldingRules.Terms terms = laidDown.terms(subject, policies.on(day));
         Map<Long, Holding> holders = new TreeMap<>();
         standings.of(subject).forEach(row -> holders.put(row.personId(), holding(row, terms, day)));
         return holders;
     }
 
     private boolean anybodyHolds(Subject subject, LocalDate day) {
-        HoldingRules.Terms terms = terms(subject, policies.on(day));
+        HoldingRules.Terms terms = laidDown.terms(subject, policies.on(day));
         return standings.of(subject).stream()
                 .sorted(Comparator.comparing(row -> !row.answers(day, terms)))
                 .anyMatch(row -> holding(row, terms, day).counts());
@@ -322,7 +290,7 @@ public class Knowledge {
     /** Returns what a person holds on a day, by subject; without what it rests on. */
     public List<Holding> holdings(long personId, LocalDate day) {
         KnowledgePolicy policy = policies.on(day);
-        LaidDown known = laidDown();
+        LaidDown.Book known = laidDown.book();
         return standings.of(personId).stream()
                 .map(row -> holding(row, known.terms(row.subject(), policy), day))
                 .sorted(Comparator.comparing(Holding::subject))
@@ -337,7 +305,7 @@ public class Knowledge {
     /** Returns what everybody holds of some subjects on each of some days, by subject and then by person; all is read once. */
     public List<Map<Subject, Map<Long, Holding>>> everybody(List<Subject> subjects, List<LocalDate> days) {
         List<StandingStore.Row> rows = byKind(subjects, standings::of);
-        LaidDown known = laidDown();
+        LaidDown.Book known = laidDown.book();
         return days.stream()
                 .map(day -> {
                     Function<Subject, HoldingRules.Terms> terms = terms(policies.on(day), known);
@@ -353,7 +321,7 @@ public class Knowledge {
 
     /** As {@link #everybody}, for a day that has passed or as it was known at a moment: from the events themselves. */
     public Map<Subject, Map<Long, Holding>> everybodyAsKnown(List<Subject> subjects, LocalDate day, Instant knownAt) {
-        Function<Subject, HoldingRules.Terms> terms = terms(policies.on(day), laidDown());
+        Function<Subject, HoldingRules.Terms> terms = terms(policies.on(day), laidDown.book());
         Map<Subject, Map<Long, Holding>> all = new TreeMap<>();
         byKind(subjects, store::of).stream()
                 .collect(Collectors.groupingBy(
@@ -381,15 +349,9 @@ public class Knowledge {
                 .toList();
     }
 
-    private static Function<Subject, HoldingRules.Terms> terms(KnowledgePolicy policy, LaidDown known) {
+    private static Function<Subject, HoldingRules.Terms> terms(KnowledgePolicy policy, LaidDown.Book known) {
         Map<Subject, HoldingRules.Terms> found = new HashMap<>();
         return of -> found.computeIfAbsent(of, subject -> known.terms(subject, policy));
-    }
-
-    private LaidDown laidDown() {
-        return new LaidDown(
-                sections.all().stream().collect(Collectors.toMap(RouteSection::code, Function.identity())),
-                guides.all().stream().collect(Collectors.toMap(ClassGuide::classCode, Function.identity())));
     }
 
     /** Returns the latest that was entered about a person, the latest first. */
@@ -409,7 +371,7 @@ public class Knowledge {
     }
 
     private void derive(long personId, Subject subject) {
-        HoldingRules.Terms terms = terms(subject, policies.on(LocalDate.now(clock.withZone(zone))));
+        HoldingRules.Terms terms = laidDown.terms(subject, policies.on(LocalDate.now(clock.withZone(zone))));
         standings.put(
                 personId, new StandingStore.Derived(terms, HoldingRules.standing(store.of(personId, subject), terms)));
     }
@@ -461,7 +423,7 @@ public class Knowledge {
     public void derive(long personId) {
         store.lock(personId);
         KnowledgePolicy policy = policies.on(LocalDate.now(clock.withZone(zone)));
-        LaidDown known = laidDown();
+        LaidDown.Book known = laidDown.book();
         List<StandingStore.Derived> derived = new ArrayList<>();
         store.toDerive(personId).stream()
                 .collect(Collectors.groupingBy(CompetenceEvent::subject))
@@ -477,35 +439,5 @@ public class Knowledge {
     public void deriveAgain(long personId, Subject subject) {
         store.lock(personId);
         derive(personId, subject);
-    }
-
-    private HoldingRules.Terms terms(Subject subject, KnowledgePolicy policy) {
-        return switch (subject.kind()) {
-            case SECTION -> road(subject, policy, sections.find(subject.code()).orElse(null));
-            case CLASS -> other(subject, policy, guides.find(subject.code()).orElse(null));
-            case PERSON -> other(subject, policy, null);
-        };
-    }
-
-    /** Sections and class guides by their codes, read once. */
-    private record LaidDown(Map<String, RouteSection> sections, Map<String, ClassGuide> guides) {
-
-        HoldingRules.Terms terms(Subject subject, KnowledgePolicy policy) {
-            return subject.kind() == Subject.Kind.SECTION
-                    ? road(subject, policy, sections.get(subject.code()))
-                    : other(subject, policy, subject.kind() == Subject.Kind.CLASS ? guides.get(subject.code()) : null);
-        }
-    }
-
-    /** A section that is no longer laid down counts as closed. */
-    private static HoldingRules.Terms road(Subject subject, KnowledgePolicy policy, @Nullable RouteSection section) {
-        return section == null
-                ? new HoldingRules.Terms(subject, 1, List.of(new Closure(LocalDate.MIN)), policy)
-                : new HoldingRules.Terms(subject, policy.lapseMonths(section.band()), section.closures(), policy);
-    }
-
-    private static HoldingRules.Terms other(Subject subject, KnowledgePolicy policy, @Nullable ClassGuide guide) {
-        return new HoldingRules.Terms(
-                subject, policy.classLapseMonths(), guide == null ? List.of() : guide.closures(), policy);
     }
 }

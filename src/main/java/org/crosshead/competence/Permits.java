@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.crosshead.competence.CompetenceEvent.Kind;
 import org.crosshead.competence.Permit.Answer;
 import org.crosshead.platform.NotFoundException;
@@ -68,7 +69,17 @@ public class Permits {
                 continue;
             }
             Long along = helper(line).orElse(null);
-            entries.add(new Knowledge.Entry(line.personId(), kind(line.answer()), subject, day, along, null, code));
+            entries.add(new Knowledge.Entry(
+                    line.personId(),
+                    kind(line.answer()),
+                    subject,
+                    day,
+                    along,
+                    null,
+                    null,
+                    null,
+                    code,
+                    train.content().dark() ? Set.of(Circumstance.DARK) : Set.of()));
             if (along != null && line.answer() == Answer.CONDUCTED) {
                 entries.add(new Knowledge.Entry(along, Kind.CONDUCTED, subject, day, null, null, code));
             }

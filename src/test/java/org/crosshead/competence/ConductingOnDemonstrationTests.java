@@ -55,6 +55,9 @@ class ConductingOnDemonstrationTests {
     private Diversions diversions;
 
     @Autowired
+    private TrainCover cover;
+
+    @Autowired
     private Permits permits;
 
     @Autowired
@@ -191,6 +194,27 @@ class ConductingOnDemonstrationTests {
         List<Diversions.Planned> planned = diversions.of(branch);
         office(() -> planned.forEach(one -> diversions.remove(branch, one.id())));
         assertThat(permits.of(branch).detours()).isEmpty();
+    }
+
+    /** Counted by hand from the ledger: the docks train is held whole by one driver, the branch train by one, the express by nobody. */
+    @Test
+    void trainsAreCoveredByWhoHoldsAllTheyAsk() throws Exception {
+        List<TrainCover.Pattern> patterns = cover.of(LocalDate.now(clock.withZone(zone)), List.of(0, 13));
+        assertThat(patterns)
+                .extracting(TrainCover.Pattern::code)
+                .containsExactly("0L36", "1A40", "1X01", "2B51", "2K07", "4F12", "6U20", "8S60");
+        assertThat(patterns)
+                .filteredOn(one -> List.of("1X01", "2B51", "2K07").contains(one.code()))
+                .extracting(one -> one.drivers().get(0))
+                .containsExactly(0, 1, 1);
+        assertThat(patterns)
+                .as("if nothing is done")
+                .allMatch(one -> one.drivers().get(1) == 0);
+        mvc.perform(get("/cover").with(user("m").roles("MANAGER")))
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("2K07 Docks stopping train")))
+                .andExpect(content().string(containsString("thin")));
+        mvc.perform(get("/cover").with(user("d").roles("DRIVER"))).andExpect(status().isForbidden());
     }
 
     /** Decided anew when the conductor driver's word changes, and what was decided before stays. */

@@ -10,6 +10,7 @@ import org.crosshead.competence.ClassGuide;
 import org.crosshead.competence.ClassGuides;
 import org.crosshead.competence.Holding;
 import org.crosshead.competence.Knowledge;
+import org.crosshead.competence.LaidDown;
 import org.crosshead.competence.Learned;
 import org.crosshead.competence.Subject;
 import org.crosshead.crew.People;
@@ -32,6 +33,7 @@ public class LearningPlans {
 
     private final LearningStore store;
     private final Knowledge knowledge;
+    private final LaidDown laidDown;
     private final RouteSections sections;
     private final ClassGuides guides;
     private final People people;
@@ -43,6 +45,7 @@ public class LearningPlans {
     LearningPlans(
             LearningStore store,
             Knowledge knowledge,
+            LaidDown laidDown,
             RouteSections sections,
             ClassGuides guides,
             People people,
@@ -52,6 +55,7 @@ public class LearningPlans {
             ZoneId zone) {
         this.store = store;
         this.knowledge = knowledge;
+        this.laidDown = laidDown;
         this.sections = sections;
         this.guides = guides;
         this.people = people;
@@ -138,7 +142,7 @@ public class LearningPlans {
         if (subject.kind() == Subject.Kind.PERSON) {
             throw new ActRefusedException("other-subject");
         }
-        if (!knowledge.isOpen(subject, today)) {
+        if (!laidDown.isOpen(subject, today)) {
             throw new ActRefusedException("not-open");
         }
         if (teacher(subject) == null) {

@@ -111,7 +111,7 @@ public final class Endpoints {
                 "/briefings/**")) {
             rules.add(EndpointRule.posts(GET, pattern, EVERY_POST));
         }
-        for (String pattern : List.of("/knowledge", "/knowledge.csv")) {
+        for (String pattern : List.of("/knowledge", "/knowledge.csv", "/cover")) {
             rules.add(EndpointRule.posts(GET, pattern, "MANAGER", "INSPECTOR", "ASSESSOR", "ADMINISTRATOR"));
         }
         rules.add(EndpointRule.posts(GET, "/self-test/*/bank", "INSPECTOR", "ASSESSOR"));

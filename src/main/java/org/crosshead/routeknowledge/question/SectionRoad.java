@@ -40,7 +40,7 @@ public final class SectionRoad {
         Comparator<Feature> rising = Comparator.comparingDouble(this::at);
         met = route.features().stream()
                 .filter(feature -> feature.scope().covers(section.direction()))
-                .filter(feature -> within(at(feature)))
+                .filter(feature -> within(at(feature)) && isOnLine(feature))
                 .filter(feature -> !feature.name().isBlank() && feature.kind() != FeatureKind.WARNING_BOARD)
                 .sorted(rises() ? rising : rising.reversed())
                 .toList();
@@ -53,6 +53,11 @@ public final class SectionRoad {
     double at(Feature thing) {
         Double end = thing.toMeasure();
         return rises() || end == null ? thing.atMeasure() : end;
+    }
+
+    private boolean isOnLine(Feature feature) {
+        String line = feature.line();
+        return line == null || section.isOnLine(line);
     }
 
     private boolean within(double measure) {

@@ -50,6 +50,9 @@ class RefreshPlansOnDemonstrationTests {
     private RefreshPlans plans;
 
     @Autowired
+    private RefreshProblems problems;
+
+    @Autowired
     private LearningPlans learning;
 
     @Autowired
@@ -112,7 +115,7 @@ class RefreshPlansOnDemonstrationTests {
 
     @Test
     void whoseKnowledgeLapsesIsPutOnTheTrainWhoseDriverHoldsIt() {
-        RefreshProblem problem = plans.problem(today, coming());
+        RefreshProblem problem = problems.of(today, coming());
         int need = problem.needs().stream()
                 .filter(one -> one.personId() == person && one.subject().equals(road))
                 .map(problem.needs()::indexOf)
@@ -163,7 +166,7 @@ class RefreshPlansOnDemonstrationTests {
         Subject docks = new Subject(Subject.Kind.SECTION, "MQ-DN");
         long learner = people.byStaffNumber("F-02").orElseThrow().id();
         ServiceJob.run(MANAGER, () -> learning.open("F-02", docks, null));
-        RefreshProblem problem = plans.problem(today, coming());
+        RefreshProblem problem = problems.of(today, coming());
         List<RefreshProblem.Need> needs = problem.needs().stream()
                 .filter(need -> need.personId() == learner)
                 .toList();
@@ -177,7 +180,7 @@ class RefreshPlansOnDemonstrationTests {
         assertThat(option.needs()).as("a trip, and in the dark").hasSize(2);
         turns.takeUp(option.trainId(), learner, option.teacherId());
         assertThat(turns.visible(true)).anyMatch(turn -> turn.learnerId() == learner);
-        assertThat(plans.problem(today, coming()).needs())
+        assertThat(problems.of(today, coming()).needs())
                 .filteredOn(need -> need.personId() == learner)
                 .extracting(RefreshProblem.Need::aim, RefreshProblem.Need::count)
                 .containsExactly(tuple(Aim.TRIPS, 5));
