@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import org.crosshead.crew.People;
 import org.crosshead.crew.Post;
 import org.crosshead.working.TrainSummary;
@@ -33,9 +32,9 @@ public class TrainCover {
     }
 
     /**
-     * A train that runs under one code, on however many days.
+     * What a train that runs under one code, on however many days, asks of one of its drivers.
      *
-     * @param asked roads and classes of its drivers
+     * @param asked roads in running order, and the class
      * @param drivers how many of the depot hold all of them, on each of the days asked about
      */
     public record Pattern(String code, String title, List<Subject> asked, List<Integer> drivers) {
@@ -47,7 +46,7 @@ public class TrainCover {
     }
 
     /**
-     * Returns the trains of four weeks by their codes, each as it runs last.
+     * Returns the trains of four weeks by their codes, each as it runs last; one for each of its drivers who is asked something else.
      *
      * @param day first of the four weeks
      * @param months after that day on which to count
@@ -57,36 +56,40 @@ public class TrainCover {
         trains.between(day, day.plusDays(AHEAD_DAYS)).stream()
                 .filter(train -> !train.cancelled())
                 .forEach(train -> byCode.put(train.code(), train));
-        Map<String, Set<Subject>> asked = new TreeMap<>();
-        byCode.forEach((code, train) -> asked.put(code, asked(train.id())));
-        List<Subject> all =
-                asked.values().stream().flatMap(Set::stream).distinct().sorted().toList();
+        List<Asked> asked =
+                byCode.values().stream().flatMap(train -> asked(train).stream()).toList();
+        List<Subject> all = asked.stream()
+                .flatMap(one -> one.subjects().stream())
+                .distinct()
+                .sorted()
+                .toList();
         List<LocalDate> days = months.stream().map(day::plusMonths).toList();
         List<Map<Subject, Map<Long, Holding>>> held = knowledge.everybody(all, days);
         List<Pattern> patterns = new ArrayList<>();
-        asked.forEach((code, subjects) -> {
+        for (Asked one : asked) {
             List<Integer> drivers = new ArrayList<>();
             for (int i = 0; i < days.size(); i++) {
-                drivers.add(drivers(subjects, held.get(i), days.get(i)));
+                drivers.add(drivers(one.subjects(), held.get(i), days.get(i)));
             }
-            patterns.add(new Pattern(code, byCode.get(code).title(), List.copyOf(subjects), drivers));
-        });
+            patterns.add(new Pattern(one.train().code(), one.train().title(), one.subjects(), drivers));
+        }
         return patterns;
     }
 
-    private Set<Subject> asked(long trainId) {
-        Set<Subject> asked = new TreeSet<>();
-        trains.find(trainId)
-                .ifPresent(train -> demands.of(train).stream()
-                        .filter(TrainDemands.Demand::isDriver)
-                        .forEach(demand -> asked.addAll(demand.subjects())));
-        return asked;
+    /** What a train asks of one of its drivers. */
+    private record Asked(TrainSummary train, List<Subject> subjects) {}
+
+    /** Drivers of different stretches or engines are asked different things. */
+    private List<Asked> asked(TrainSummary summary) {
+        return trains.find(summary.id()).stream()
+                .flatMap(train -> demands.of(train).stream())
+                .filter(TrainDemands.Demand::isDriver)
+                .map(demand -> new Asked(summary, demand.subjects()))
+                .distinct()
+                .toList();
     }
 
-    private int drivers(Set<Subject> subjects, Map<Subject, Map<Long, Holding>> held, LocalDate day) {
-        if (subjects.isEmpty()) {
-            return 0;
-        }
+    private int drivers(List<Subject> subjects, Map<Subject, Map<Long, Holding>> held, LocalDate day) {
         Set<Long> able = new HashSet<>(people.holding(Post.DRIVER, day));
         for (Subject subject : subjects) {
             Map<Long, Holding> holders = held.getOrDefault(subject, Map.of());

@@ -202,7 +202,8 @@ class ConductingOnDemonstrationTests {
         List<TrainCover.Pattern> patterns = cover.of(LocalDate.now(clock.withZone(zone)), List.of(0, 13));
         assertThat(patterns)
                 .extracting(TrainCover.Pattern::code)
-                .containsExactly("0L36", "1A40", "1X01", "2B51", "2K07", "4F12", "6U20", "8S60");
+                .as("the banker's driver is asked something else than the train's")
+                .containsExactly("0L36", "1A40", "1A40", "1X01", "2B51", "2K07", "4F12", "6U20", "8S60");
         assertThat(patterns)
                 .filteredOn(one -> List.of("1X01", "2B51", "2K07").contains(one.code()))
                 .extracting(one -> one.drivers().get(0))

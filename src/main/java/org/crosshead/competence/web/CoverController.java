@@ -29,12 +29,28 @@ class CoverController {
         this.zone = zone;
     }
 
+    /** From how many months on how many drivers are left. */
+    record Change(int month, int drivers) {}
+
+    /** A train, how many could work it now, and when that changes. */
+    record Row(TrainCover.Pattern pattern, int now, List<Change> later) {}
+
+    private static Row row(TrainCover.Pattern pattern) {
+        List<Integer> drivers = pattern.drivers();
+        List<Change> later = IntStream.range(1, drivers.size())
+                .filter(month -> !drivers.get(month).equals(drivers.get(month - 1)))
+                .mapToObj(month -> new Change(month, drivers.get(month)))
+                .toList();
+        return new Row(pattern, drivers.get(0), later);
+    }
+
     @GetMapping("/cover")
     String trains(Model model) {
         LocalDate today = LocalDate.now(clock.withZone(zone));
         List<Integer> months = IntStream.rangeClosed(0, MONTHS).boxed().toList();
-        model.addAttribute("months", months);
-        model.addAttribute("patterns", cover.of(today, months));
+        model.addAttribute(
+                "rows",
+                cover.of(today, months).stream().map(CoverController::row).toList());
         model.addAttribute("least", policies.on(today).upkeep().holdersLeast());
         return "competence/cover";
     }
