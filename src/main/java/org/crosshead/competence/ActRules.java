@@ -46,7 +46,11 @@ final class ActRules {
             Kind.CHIMNEY_FIRST_ONLY,
             Kind.WITH_TEACHER_ONLY,
             Kind.FIT_RESTRICTED);
-    private static final Set<Kind> OF_PERSON_ALONE = Set.of(Kind.LICENSED, Kind.FIT, Kind.FIT_RESTRICTED, Kind.UNFIT);
+    private static final Set<Kind> OF_PERSON_ALONE =
+            Set.of(Kind.LICENSED, Kind.FIT, Kind.FIT_RESTRICTED, Kind.UNFIT, Kind.OBSERVED, Kind.TESTED);
+    /** By those who ride with drivers. */
+    private static final Set<Kind> YEARLY = Set.of(Kind.OBSERVED, Kind.TESTED);
+
     private static final Set<Kind> OF_PERSON_TOO =
             Set.of(Kind.SUSPENDED, Kind.REINSTATED, Kind.WITHDRAWN, Kind.HANDED_BACK, Kind.STRUCK);
     private static final Set<Kind> LIMITS =
@@ -116,7 +120,8 @@ final class ActRules {
         boolean office = posts.contains("MANAGER") || posts.contains("INSPECTOR");
         return (posts.contains("ASSESSOR") && (ASSESSMENTS.contains(kind) || kind == Kind.VERIFIED))
                 || (posts.contains("MANAGER") && BY_MANAGER.contains(kind))
-                || (office && BY_OFFICE.contains(kind));
+                || (office && BY_OFFICE.contains(kind))
+                || ((posts.contains("ASSESSOR") || posts.contains("INSPECTOR")) && YEARLY.contains(kind));
     }
 
     /** Returns why an act is refused, as a message code; empty where it may be done. */
@@ -157,6 +162,8 @@ final class ActRules {
         }
         return switch (act.kind()) {
             case DECLARED -> declaration(known);
+            case OBSERVED, TESTED ->
+                actor.is("ASSESSOR") || actor.is("INSPECTOR") ? Optional.empty() : Optional.of("observer-only");
             case LEARNED, RODE -> lesson(act, actor);
             case BRIEFED -> act.subject().kind() == Subject.Kind.CLASS ? byOffice(actor) : Optional.of("other-subject");
             case VERIFIED -> verification(actor, known);
@@ -170,16 +177,24 @@ final class ActRules {
     /** A licence or a medical outcome is of the person alone, everything else of a road or a class. */
     private static Optional<String> subject(CompetenceEvent act) {
         boolean alone = act.subject().kind() == Subject.Kind.PERSON;
-        boolean medical = act.kind() != Kind.LICENSED && OF_PERSON_ALONE.contains(act.kind());
         boolean fits = OF_PERSON_ALONE.contains(act.kind())
-                ? act.subject().equals(medical ? Subject.MEDICAL : Subject.LICENCE)
+                ? act.subject().equals(ofPerson(act.kind()))
                 : !alone || OF_PERSON_TOO.contains(act.kind());
         return fits ? Optional.empty() : Optional.of("other-subject");
     }
 
+    private static Subject ofPerson(Kind kind) {
+        return switch (kind) {
+            case LICENSED -> Subject.LICENCE;
+            case OBSERVED -> Subject.OBSERVED;
+            case TESTED -> Subject.TESTED;
+            default -> Subject.MEDICAL;
+        };
+    }
+
     private static Optional<String> lastDay(CompetenceEvent act, Known known) {
-        boolean asked =
-                act.kind() == Kind.RECOGNISED || (OF_PERSON_ALONE.contains(act.kind()) && act.kind() != Kind.UNFIT);
+        boolean asked = act.kind() == Kind.RECOGNISED
+                || (OF_PERSON_ALONE.contains(act.kind()) && act.kind() != Kind.UNFIT && !YEARLY.contains(act.kind()));
         LocalDate until = act.until();
         if (!asked) {
             return until == null ? Optional.empty() : Optional.of("no-last-day");

@@ -114,6 +114,10 @@ public record CompetenceEvent(
         /** Fit with a restriction, which the note names as a code or in words, never as a measurement. */
         FIT_RESTRICTED,
         UNFIT,
+        /** Observed at work by somebody who rode with them. */
+        OBSERVED,
+        /** Tested at work without having been told. */
+        TESTED,
         /** An event was entered wrongly and does not count. */
         STRUCK
     }

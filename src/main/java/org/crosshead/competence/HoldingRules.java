@@ -126,7 +126,7 @@ public final class HoldingRules {
             }
             switch (event.kind()) {
                 case VERIFIED -> {}
-                case LICENSED, FIT, FIT_RESTRICTED, UNFIT, RECOGNISED -> {
+                case LICENSED, FIT, FIT_RESTRICTED, UNFIT, OBSERVED, TESTED, RECOGNISED -> {
                     return;
                 }
                 case WORKED, WORKED_CONDUCTED, RODE, CONDUCTED, STRUCK -> {

@@ -55,6 +55,12 @@ public class KnowledgePolicies {
         if (rs.getBoolean("needs_medical")) {
             needs.add(Subject.MEDICAL);
         }
+        if (rs.getBoolean("needs_observed")) {
+            needs.add(Subject.OBSERVED);
+        }
+        if (rs.getBoolean("needs_tested")) {
+            needs.add(Subject.TESTED);
+        }
         return new KnowledgePolicy(
                 rs.getInt("policy_version"),
                 rs.getDate("valid_from").toLocalDate(),
@@ -89,8 +95,8 @@ public class KnowledgePolicies {
                         insert into knowledge_policy (policy_version, valid_from, hard_months, usual_months, easy_months,
                             class_months, assessment_months, warn_days, keeps_alive, verifies, needs_licence, needs_medical,
                             turn_hours_most, rest_hours_least, break_hours_most, week_hours_most, fortnight_turns_most,
-                            anew_months, proving_run, holders_least, regime, policy_owner, approver)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, '')
+                            anew_months, proving_run, holders_least, needs_observed, needs_tested, regime, policy_owner, approver)
+                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, '')
                         """)
                 .params(policy.version(), policy.validFrom())
                 .params(
@@ -113,6 +119,9 @@ public class KnowledgePolicies {
                         policy.upkeep().anewMonths(),
                         policy.upkeep().provingRun(),
                         policy.upkeep().holdersLeast())
+                .params(
+                        policy.needs().contains(Subject.OBSERVED),
+                        policy.needs().contains(Subject.TESTED))
                 .params(policy.regime().name(), policy.owner())
                 .update();
     }

@@ -1,6 +1,7 @@
 package org.crosshead.competence;
 
 import java.time.LocalDate;
+import java.time.Month;
 import java.util.List;
 import java.util.Set;
 import org.crosshead.competence.Holding.State;
@@ -17,6 +18,8 @@ final class PersonalRules {
 
     /** Every year from this birthday on: same. */
     static final int OLDER = 55;
+
+    private static final int LAST_DAY = 31;
 
     private PersonalRules() {}
 
@@ -37,6 +40,11 @@ final class PersonalRules {
         return usual.isBefore(byAge) ? usual : byAge;
     }
 
+    /** Returns the last day until which something is good that is done once in each calendar year: the end of the next. */
+    static LocalDate yearlyLast(LocalDate done) {
+        return LocalDate.of(done.getYear() + 1, Month.DECEMBER, LAST_DAY);
+    }
+
     /** Returns how it stands after events that count, in the order of their days. */
     static Standing standing(List<CompetenceEvent> events, List<Long> because) {
         State state = State.NOT_HELD;
@@ -50,6 +58,11 @@ final class PersonalRules {
                 case LICENSED, FIT, FIT_RESTRICTED -> {
                     state = State.HELD;
                     until = event.until();
+                    from = event.day();
+                }
+                case OBSERVED, TESTED -> {
+                    state = State.HELD;
+                    until = yearlyLast(event.day());
                     from = event.day();
                 }
                 case UNFIT -> state = State.UNFIT;

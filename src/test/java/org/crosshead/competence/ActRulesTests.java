@@ -304,6 +304,22 @@ class ActRulesTests {
                 "by letter");
     }
 
+    /** 49 CFR 240.303(b)-(c), read: by somebody who rode with them, and it has no last day of its own. */
+    @ParameterizedTest
+    @CsvSource({
+        "OBSERVED, OBSERVED, INSPECTOR, , may",
+        "TESTED, TESTED, ASSESSOR, , may",
+        "OBSERVED, OBSERVED, MANAGER, , observer-only",
+        "OBSERVED, MEDICAL, INSPECTOR, , other-subject",
+        "TESTED, OBSERVED, INSPECTOR, , other-subject",
+        "OBSERVED, OBSERVED, INSPECTOR, 2027-01-01, no-last-day"
+    })
+    void yearlyObservationIsEnteredByWhoRodeWithThem(
+            Kind kind, String subject, String post, @Nullable String until, String answer) {
+        CompetenceEvent act = personal(kind, new Subject(Subject.Kind.PERSON, subject), until);
+        assertThat(refused(act, actor(2, post), known(State.NOT_HELD))).isEqualTo(answer);
+    }
+
     /** Licence ten years (TDLCR reg. 12(1), read), medical three years up to 55 and one after (TDLCR(NI) schedule 1, read). */
     @ParameterizedTest
     @CsvSource({

@@ -109,6 +109,23 @@ class PersonalRulesTests {
         assertThat(on(Subject.MEDICAL, "2027-06-02").state()).isEqualTo(State.LAPSED);
     }
 
+    /** 49 CFR 240.303(b)-(c), read: once in each calendar year; observed on 5 January 2025 it is not late on 30 December 2026. */
+    @ParameterizedTest
+    @CsvSource({
+        "2025-01-05, 2026-12-30, true",
+        "2025-01-05, 2026-12-31, true",
+        "2025-01-05, 2027-01-01, false",
+        "2025-12-31, 2026-12-31, true",
+        "2025-12-31, 2027-01-01, false",
+        "2024-02-29, 2025-12-31, true"
+    })
+    void calendarYearRuleIsNoRollingOne(String observed, String day, boolean good) {
+        event(Kind.OBSERVED, Subject.OBSERVED, observed, null);
+        event(Kind.TESTED, Subject.TESTED, observed, null);
+        assertThat(on(Subject.OBSERVED, day).counts()).isEqualTo(good);
+        assertThat(on(Subject.TESTED, day).counts()).isEqualTo(good);
+    }
+
     /** The earlier outcome is struck: what stood before it counts again. */
     @Test
     void whatIsStruckDoesNotCount() {

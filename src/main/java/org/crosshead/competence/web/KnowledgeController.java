@@ -96,7 +96,7 @@ class KnowledgeController {
                         classes.all().stream()
                                 .map(one -> new Subject(
                                         Subject.Kind.CLASS, one.content().code())),
-                        Stream.of(Subject.LICENCE, Subject.MEDICAL))
+                        Subject.PERSONAL.stream())
                 .flatMap(subjects -> subjects)
                 .toList();
     }

@@ -68,6 +68,8 @@ class PolicyController {
             @Nullable String verifies,
             @Nullable String licence,
             @Nullable String medical,
+            @Nullable String observed,
+            @Nullable String tested,
             @Nullable String turn,
             @Nullable String rest,
             @Nullable String pause,
@@ -100,6 +102,12 @@ class PolicyController {
         }
         if (form.medical() != null) {
             needs.add(Subject.MEDICAL);
+        }
+        if (form.observed() != null) {
+            needs.add(Subject.OBSERVED);
+        }
+        if (form.tested() != null) {
+            needs.add(Subject.TESTED);
         }
         Regime regime = form.regime();
         if (regime == null) {
