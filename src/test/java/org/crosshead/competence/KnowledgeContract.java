@@ -38,7 +38,6 @@ import org.crosshead.routeknowledge.RouteSections;
 import org.crosshead.routeknowledge.SectionDraft;
 import org.crosshead.routeknowledge.SectionRefusedException;
 import org.crosshead.routeknowledge.SectionsForTests;
-import org.flywaydb.core.Flyway;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -67,19 +66,12 @@ abstract class KnowledgeContract {
     private JdbcClient jdbc;
     private long finch;
 
-    /** An empty database. */
+    /** A database with all tables and nothing in them, anew at each call. */
     abstract DataSource dataSource();
 
     @BeforeEach
     void migrate() {
         DataSource database = dataSource();
-        Flyway flyway = Flyway.configure()
-                .dataSource(database)
-                .locations("classpath:db/migration")
-                .cleanDisabled(false)
-                .load();
-        flyway.clean();
-        flyway.migrate();
         jdbc = JdbcClient.create(database);
         CurrentActor actor = () -> acting;
         people = PeopleForTests.on(jdbc, journaled, actor);

@@ -9,7 +9,6 @@ import java.util.List;
 import javax.sql.DataSource;
 import org.crosshead.crew.PersonDraft.PostHeld;
 import org.crosshead.platform.CurrentActor;
-import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.dao.DataIntegrityViolationException;
@@ -23,20 +22,16 @@ abstract class PeopleContract {
     private final List<String> journal = new ArrayList<>();
     private People people;
 
-    /** An empty database. */
+    private DataSource database;
+
+    /** A database with all tables and nothing in them, anew at each call. */
     abstract DataSource dataSource();
 
     @BeforeEach
     void migrate() {
-        Flyway flyway = Flyway.configure()
-                .dataSource(dataSource())
-                .locations("classpath:db/migration")
-                .cleanDisabled(false)
-                .load();
-        flyway.clean();
-        flyway.migrate();
+        database = dataSource();
         people = new People(
-                new PersonStore(JdbcClient.create(dataSource())),
+                new PersonStore(JdbcClient.create(database)),
                 (kind, subjectType, id, summary) -> journal.add(kind + " " + subjectType + " " + summary),
                 () -> new CurrentActor.Actor("test"));
     }
@@ -91,7 +86,7 @@ abstract class PeopleContract {
     void theTablesThemselvesRefuseAPostThatEndsBeforeItBegins() {
         Person stored = people.enter(ida());
 
-        assertThatThrownBy(() -> JdbcClient.create(dataSource())
+        assertThatThrownBy(() -> JdbcClient.create(database)
                         .sql("update person_post set last_day = date '2000-01-01' where person_id = ?")
                         .param(stored.id())
                         .update())

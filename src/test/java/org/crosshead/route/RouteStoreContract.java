@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.sql.DataSource;
 import org.crosshead.platform.CurrentActor;
-import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -26,19 +25,15 @@ abstract class RouteStoreContract {
     private final List<String> journal = new ArrayList<>();
     private JdbcClient jdbc;
 
-    /** An empty database. */
+    private DataSource database;
+
+    /** A database with all tables and nothing in them, anew at each call. */
     abstract DataSource dataSource();
 
     @BeforeEach
     void migrate() {
-        Flyway flyway = Flyway.configure()
-                .dataSource(dataSource())
-                .locations("classpath:db/migration")
-                .cleanDisabled(false)
-                .load();
-        flyway.clean();
-        flyway.migrate();
-        jdbc = JdbcClient.create(dataSource());
+        database = dataSource();
+        jdbc = JdbcClient.create(database);
     }
 
     @Test

@@ -1,6 +1,7 @@
 package org.crosshead.stock;
 
 import javax.sql.DataSource;
+import org.crosshead.MigratedDatabases;
 import org.h2.jdbcx.JdbcConnectionPool;
 import org.junit.jupiter.api.AfterAll;
 
@@ -12,6 +13,7 @@ class StockOnH2Tests extends StockStoreContract {
 
     @Override
     DataSource dataSource() {
+        MigratedDatabases.anew(POOL);
         return POOL;
     }
 

@@ -40,7 +40,6 @@ import org.crosshead.stock.Formations;
 import org.crosshead.stock.WorkingPressures;
 import org.crosshead.working.TrainDraft.Call;
 import org.crosshead.working.TrainDraft.CrewSlot;
-import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -61,19 +60,12 @@ abstract class TrainsContract {
     private JdbcClient jdbc;
     private Trains trains;
 
-    /** An empty database. */
+    /** A database with all tables and nothing in them, anew at each call. */
     abstract DataSource dataSource();
 
     @BeforeEach
     void migrate() {
         source = dataSource();
-        Flyway flyway = Flyway.configure()
-                .dataSource(source)
-                .locations("classpath:db/migration")
-                .cleanDisabled(false)
-                .load();
-        flyway.clean();
-        flyway.migrate();
         jdbc = JdbcClient.create(source);
         trains = new Trains(
                 new TrainStore(jdbc),

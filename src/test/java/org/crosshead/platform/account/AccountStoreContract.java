@@ -9,7 +9,6 @@ import static org.crosshead.platform.PlatformFixtures.post;
 import java.time.Instant;
 import java.time.LocalDate;
 import javax.sql.DataSource;
-import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.dao.DataIntegrityViolationException;
@@ -27,19 +26,15 @@ abstract class AccountStoreContract {
     private JdbcClient jdbc;
     private AccountStore store;
 
-    /** An empty database. */
+    private DataSource database;
+
+    /** A database with all tables and nothing in them, anew at each call. */
     abstract DataSource dataSource();
 
     @BeforeEach
     void migrate() {
-        Flyway flyway = Flyway.configure()
-                .dataSource(dataSource())
-                .locations("classpath:db/migration")
-                .cleanDisabled(false)
-                .load();
-        flyway.clean();
-        flyway.migrate();
-        jdbc = JdbcClient.create(dataSource());
+        database = dataSource();
+        jdbc = JdbcClient.create(database);
         store = new AccountStore(jdbc);
     }
 

@@ -2,7 +2,7 @@ package org.crosshead.platform.account;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.flywaydb.core.Flyway;
+import org.crosshead.MigratedDatabases;
 import org.h2.jdbcx.JdbcConnectionPool;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -26,9 +26,7 @@ class FirstAdministratorTests {
 
     @BeforeEach
     void migrate() {
-        Flyway flyway = Flyway.configure().dataSource(pool).cleanDisabled(false).load();
-        flyway.clean();
-        flyway.migrate();
+        MigratedDatabases.anew(pool);
         store = new AccountStore(JdbcClient.create(pool));
     }
 
