@@ -34,6 +34,7 @@ final class CrewDuties {
     private final Set<Subject> personal;
     private final Map<Long, Set<Long>> accepted;
     private final BiPredicate<Long, Subject> recognised;
+    private final Set<Long> inspectors;
 
     /**
      * @param sections all that are laid down
@@ -41,6 +42,7 @@ final class CrewDuties {
      * @param others who holds a post and is not of this crew
      * @param personal what a driver must have besides road and engine
      * @param accepted whom each of the crew has accepted to conduct
+     * @param inspectors who holds that post on the day
      * @param recognised whether somebody is recognised by a letter to teach something
      */
     CrewDuties(
@@ -51,7 +53,9 @@ final class CrewDuties {
             Function<Post, List<Long>> others,
             Set<Subject> personal,
             Map<Long, Set<Long>> accepted,
+            Set<Long> inspectors,
             BiPredicate<Long, Subject> recognised) {
+        this.inspectors = Set.copyOf(inspectors);
         this.recognised = recognised;
         this.accepted = Map.copyOf(accepted);
         this.personal = Set.copyOf(personal);
@@ -126,7 +130,8 @@ final class CrewDuties {
                 .filter(section -> id.equals(section.teacherId()))
                 .map(section -> new Subject(Subject.Kind.SECTION, section.code()));
         boolean whole = slot.fromPlace() == null && slot.toPlace() == null;
-        Stream<Subject> classes = whole && slot.role() == Post.INSPECTOR ? classOf(slot).stream() : Stream.empty();
+        boolean inspector = slot.role() == Post.INSPECTOR && inspectors.contains(id);
+        Stream<Subject> classes = whole && inspector ? classOf(slot).stream() : Stream.empty();
         return Stream.concat(roads, classes).toList();
     }
 

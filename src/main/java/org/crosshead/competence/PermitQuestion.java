@@ -172,6 +172,7 @@ class PermitQuestion {
                 post -> others(content, post),
                 policy.needs(),
                 accepted(train.id(), policy.regime()),
+                Set.copyOf(people.holding(Post.INSPECTOR, content.day())),
                 (person, subject) -> knowledge.isRecognised(person, subject, turnEnds(content)));
     }
 

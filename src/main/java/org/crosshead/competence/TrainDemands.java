@@ -48,6 +48,7 @@ public class TrainDemands {
                         post -> List.of(),
                         Set.of(),
                         Map.of(),
+                        Set.of(),
                         (person, subject) -> false)
                 .needs().stream()
                         .map(needs -> new Demand(

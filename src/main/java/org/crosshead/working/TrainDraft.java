@@ -106,7 +106,7 @@ public record TrainDraft(
     /**
      * One person's work on the train.
      *
-     * @param role what they do on it: DRIVER or FIREMAN, or INSPECTOR riding
+     * @param role what they do on it: DRIVER or FIREMAN, or INSPECTOR for whoever rides with it
      * @param engineNumber the engine they work
      * @param bookOn when they book on
      * @param bookOff when they book off

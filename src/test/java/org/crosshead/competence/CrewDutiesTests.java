@@ -53,6 +53,7 @@ class CrewDutiesTests {
                 post -> List.of(),
                 Set.of(),
                 Map.of(),
+                Set.of(),
                 (person, subject) -> false);
     }
 

@@ -140,7 +140,6 @@ class StoriesTests {
                 staff_number,post,first_day,last_day
                 S-01,DRIVER,D-3000,
                 S-02,DRIVER,D-3000,
-                S-02,INSPECTOR,D-3000,
                 S-03,DRIVER,D-3000,
                 S-04,DRIVER,D-3000,
                 S-05,DRIVER,D-3000,
