@@ -46,6 +46,7 @@ class PermitQuestion {
     private final DecisionStore store;
     private final ConductingStore conducting;
     private final Diversions diversions;
+    private final List<ExtraTurns> extras;
     private final Clock clock;
     private final ZoneId zone;
 
@@ -59,6 +60,7 @@ class PermitQuestion {
             DecisionStore store,
             ConductingStore conducting,
             Diversions diversions,
+            List<ExtraTurns> extras,
             Clock clock,
             ZoneId zone) {
         this.trains = trains;
@@ -70,6 +72,7 @@ class PermitQuestion {
         this.store = store;
         this.conducting = conducting;
         this.diversions = diversions;
+        this.extras = List.copyOf(extras);
         this.clock = clock;
         this.zone = zone;
     }
@@ -132,8 +135,11 @@ class PermitQuestion {
                 continue;
             }
             LocalDate day = train.content().day();
-            List<CrewBooking> bookings =
-                    trains.bookings(slot.staffNumber(), day.minusDays(FORTNIGHT_DAYS), day.plusDays(AFTER_DAYS));
+            LocalDate first = day.minusDays(FORTNIGHT_DAYS);
+            LocalDate last = day.plusDays(AFTER_DAYS);
+            List<CrewBooking> bookings = new ArrayList<>(trains.bookings(slot.staffNumber(), first, last));
+            long personId = id(slot.staffNumber());
+            extras.forEach(extra -> bookings.addAll(extra.of(personId, first, last)));
             bookings.stream()
                     .filter(booking -> booking.trainId() == train.id())
                     .map(PermitQuestion::work)
@@ -141,7 +147,7 @@ class PermitQuestion {
                             one.on().isBefore(other.on()) ? one.on() : other.on(),
                             one.off().isAfter(other.off()) ? one.off() : other.off()))
                     .ifPresent(work -> bars.addAll(HoursRules.bars(
-                            id(slot.staffNumber()),
+                            personId,
                             work,
                             bookings.stream()
                                     .filter(booking -> booking.trainId() != train.id())

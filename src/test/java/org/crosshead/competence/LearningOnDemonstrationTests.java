@@ -222,6 +222,28 @@ class LearningOnDemonstrationTests {
         assertThat(turns.visible(true)).noneMatch(one -> one.id() == turn.id());
     }
 
+    /** From 6:50 with the docks train to 12:12 with the excursion is one turn of 5 h 22: over a most of 5 h it is barred, without it not. */
+    @Test
+    void learningTurnCountsInTheHoursOfADecision() {
+        long docks = train("2K07").id();
+        jdbc.sql("update knowledge_policy set turn_hours_most = 5").update();
+        office(() -> assertThat(bars("D-02", docks)).isEmpty());
+        jdbc.sql("update knowledge_policy set turn_hours_most = 12").update();
+        LearningTurn turn = booked(open("D-02", BANK), "1A40", "D-05");
+        jdbc.sql("update knowledge_policy set turn_hours_most = 5").update();
+        office(() -> assertThat(permits.of(docks).bars())
+                .extracting(Permit.Bar::code)
+                .isNotEmpty());
+        office(() -> turns.notRun(turn.id()));
+        office(() -> assertThat(bars("D-02", docks)).isEmpty());
+    }
+
+    private List<Permit.Bar> bars(String staffNumber, long trainId) {
+        return permits.of(trainId).bars().stream()
+                .filter(bar -> bar.personId() == person(staffNumber))
+                .toList();
+    }
+
     @Test
     void pagesShowPlansTurnsAndWhatComesNext() throws Exception {
         LearningPlans.Progress plan = open("D-02", BANK);

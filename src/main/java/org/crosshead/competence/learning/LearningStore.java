@@ -115,6 +115,15 @@ class LearningStore {
                 .list();
     }
 
+    /** Returns in what somebody learns or has learned on trains of these days. */
+    List<LearningTurn> learned(long learnerId, LocalDate firstDay, LocalDate lastDay) {
+        return jdbc.sql(TURNS + "where l.learner_id = ? and l.state <> 'NOT_RUN' and t.cancelled = false"
+                        + " and t.running_day between ? and ? order by t.running_day, t.code")
+                .params(learnerId, firstDay, lastDay)
+                .query(LearningStore::turn)
+                .list();
+    }
+
     /** Returns those that are booked, of whoever learns or teaches in them. */
     List<LearningTurn> booked(long personId) {
         return jdbc.sql(TURNS + "where (l.learner_id = ? or l.teacher_id = ?) and l.state = 'BOOKED'"

@@ -12,7 +12,9 @@ import java.util.stream.Stream;
 import org.crosshead.competence.ActRefusedException;
 import org.crosshead.competence.Circumstance;
 import org.crosshead.competence.CompetenceEvent.Kind;
+import org.crosshead.competence.ExtraTurns;
 import org.crosshead.competence.Knowledge;
+import org.crosshead.competence.KnowledgeChanged;
 import org.crosshead.competence.KnowledgePolicies;
 import org.crosshead.competence.Subject;
 import org.crosshead.competence.TrainDemands;
@@ -28,13 +30,14 @@ import org.crosshead.working.Train;
 import org.crosshead.working.TrainDraft;
 import org.crosshead.working.TrainSummary;
 import org.crosshead.working.Trains;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 /** Learning turns on real trains: booked by the office, told of by the teacher under whom they were. */
 @Service
-public class LearningTurns {
+public class LearningTurns implements ExtraTurns {
 
     private static final int AHEAD_DAYS = 56;
     private static final int AROUND_DAYS = 14;
@@ -48,6 +51,7 @@ public class LearningTurns {
     private final KnowledgePolicies policies;
     private final People people;
     private final Journal journal;
+    private final ApplicationEventPublisher events;
     private final CurrentActor actor;
     private final Clock clock;
     private final ZoneId zone;
@@ -60,6 +64,7 @@ public class LearningTurns {
             KnowledgePolicies policies,
             People people,
             Journal journal,
+            ApplicationEventPublisher events,
             CurrentActor actor,
             Clock clock,
             ZoneId zone) {
@@ -70,6 +75,7 @@ public class LearningTurns {
         this.policies = policies;
         this.people = people;
         this.journal = journal;
+        this.events = events;
         this.actor = actor;
         this.clock = clock;
         this.zone = zone;
@@ -169,13 +175,17 @@ public class LearningTurns {
         }
         List<CrewBooking> booked = new ArrayList<>(
                 trains.bookings(learner.staffNumber(), day.minusDays(AROUND_DAYS), day.plusDays(AROUND_DAYS)));
-        store.booked(learner.id()).stream()
-                .filter(turn -> Math.abs(turn.day().toEpochDay() - day.toEpochDay()) <= AROUND_DAYS)
-                .map(turn -> running(train(turn.trainId())))
-                .forEach(booked::add);
+        booked.addAll(of(learner.id(), day.minusDays(AROUND_DAYS), day.plusDays(AROUND_DAYS)));
         boolean fits =
                 TrainDemands.fits(running(train), booked, policies.on(day).hours());
         return fits ? Optional.empty() : Optional.of("turn-hours");
+    }
+
+    @Override
+    public List<CrewBooking> of(long personId, LocalDate firstDay, LocalDate lastDay) {
+        return store.learned(personId, firstDay, lastDay).stream()
+                .map(turn -> running(train(turn.trainId())))
+                .toList();
     }
 
     /** The time for which whoever rides with a train is bound to it. */
@@ -214,6 +224,7 @@ public class LearningTurns {
                 SUBJECT,
                 learner.id(),
                 train.content().code() + " " + train.content().day());
+        events.publishEvent(new KnowledgeChanged(learner.id()));
     }
 
     /**
@@ -237,6 +248,7 @@ public class LearningTurns {
                 SUBJECT,
                 learnerId,
                 train.content().code() + " " + train.content().day());
+        events.publishEvent(new KnowledgeChanged(learnerId));
     }
 
     /**
@@ -329,6 +341,7 @@ public class LearningTurns {
                 ? store.turn(turnId).orElseThrow(() -> new NotFoundException("learning turn", turnId))
                 : own(turnId);
         ended(turn, State.NOT_RUN);
+        events.publishEvent(new KnowledgeChanged(turn.learnerId()));
     }
 
     /** Returns the booked turns that whoever is logged in learns or teaches in, or all. */
