@@ -11,6 +11,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.stream.Collectors;
 import org.crosshead.competence.ActRefusedException;
+import org.crosshead.competence.learning.LearningPlans;
 import org.crosshead.competence.learning.LearningTurns;
 import org.crosshead.competence.refresh.RefreshProblem.Need;
 import org.crosshead.competence.refresh.RefreshProblem.Option;
@@ -39,6 +40,7 @@ public class RefreshPlans {
 
     private final Trains trains;
     private final LearningTurns turns;
+    private final LearningPlans learning;
     private final RefreshProblems problems;
     private final ProposalStore store;
     private final Journal journal;
@@ -51,6 +53,7 @@ public class RefreshPlans {
     RefreshPlans(
             Trains trains,
             LearningTurns turns,
+            LearningPlans learning,
             RefreshProblems problems,
             ProposalStore store,
             Journal journal,
@@ -59,6 +62,7 @@ public class RefreshPlans {
             ZoneId zone) {
         this.trains = trains;
         this.turns = turns;
+        this.learning = learning;
         this.problems = problems;
         this.store = store;
         this.journal = journal;
@@ -150,7 +154,7 @@ public class RefreshPlans {
     }
 
     /**
-     * Puts the turns of the latest plan to people as proposals.
+     * Puts the turns of the latest plan to people as proposals; who begins anew with what too few hold gets a plan.
      *
      * @return how many are new
      * @throws ActRefusedException if there is no plan
@@ -165,6 +169,10 @@ public class RefreshPlans {
         int made = 0;
         for (int index : result.plan().chosen()) {
             Option option = result.problem().options().get(index);
+            option.needs().stream()
+                    .map(result.problem().needs()::get)
+                    .filter(need -> need.aim() == RefreshProblem.Aim.COVER)
+                    .forEach(need -> learning.begin(need.personId(), need.subject()));
             String subjects = option.needs().stream()
                     .map(need -> result.problem().needs().get(need).subject().code())
                     .distinct()

@@ -34,7 +34,9 @@ public record RefreshProblem(List<Need> needs, List<Option> options, Limits limi
         /** Trips that a learner lacks. */
         TRIPS(TRIP),
         /** Trips in the dark that a learner lacks. */
-        DARK_TRIPS(TRIP);
+        DARK_TRIPS(TRIP),
+        /** Trips by which somebody who lapsed begins to hold again what too few hold. */
+        COVER(TRIP);
 
         private final int weight;
 

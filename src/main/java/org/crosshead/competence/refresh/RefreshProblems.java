@@ -92,6 +92,7 @@ class RefreshProblems {
             }
         }));
         needs.addAll(lacked(today, end));
+        needs.addAll(thin(today, end, all));
         Limits limits = new Limits(
                 Limits.COMMON.perTrain(),
                 Limits.COMMON.perTeacher(),
@@ -122,6 +123,40 @@ class RefreshProblems {
             lack(needs, one, last, asked.dark() - had.dark() - dark, Aim.DARK_TRIPS);
         }
         return needs;
+    }
+
+    /** Returns trips for those who lapsed last on what fewer hold than the policy's least; who learns it by a plan is left out. */
+    private List<Need> thin(LocalDate today, LocalDate end, Map<Subject, Map<Long, Holding>> all) {
+        int least = policies.on(today).upkeep().holdersLeast();
+        List<LearningPlans.Progress> plans = learning.visible(true);
+        List<Need> needs = new ArrayList<>();
+        all.forEach((subject, holders) -> {
+            long hold = holders.values().stream().filter(Holding::counts).count();
+            if (subject.kind() == Subject.Kind.PERSON || hold >= least) {
+                return;
+            }
+            holders.entrySet().stream()
+                    .filter(one -> one.getValue().state() == Holding.State.LAPSED)
+                    .filter(one -> plans.stream()
+                            .noneMatch(plan -> plan.plan().personId() == one.getKey()
+                                    && plan.plan().subject().equals(subject)))
+                    .sorted(Comparator.comparing((Map.Entry<Long, Holding> one) -> worked(one.getValue()))
+                            .reversed())
+                    .limit(least - hold)
+                    .forEach(one -> needs.add(
+                            new Need(one.getKey(), subject, end, trips(one.getKey(), subject, today), Aim.COVER)));
+        });
+        return needs;
+    }
+
+    private static LocalDate worked(Holding holding) {
+        LocalDate worked = holding.lastWorked();
+        return worked == null ? LocalDate.MIN : worked;
+    }
+
+    /** Where nothing is laid down, one trip. */
+    private int trips(long personId, Subject subject, LocalDate today) {
+        return Math.max(1, knowledge.learned(personId, subject, today).needs().trips());
     }
 
     private static void lack(List<Need> needs, LearningPlans.Progress one, LocalDate last, int count, Aim aim) {

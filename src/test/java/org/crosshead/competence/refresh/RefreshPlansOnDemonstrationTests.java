@@ -14,6 +14,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import org.crosshead.competence.ActRefusedException;
 import org.crosshead.competence.CompetenceEvent.Kind;
+import org.crosshead.competence.Holding;
 import org.crosshead.competence.Knowledge;
 import org.crosshead.competence.Subject;
 import org.crosshead.competence.learning.LearningPlans;
@@ -184,6 +185,33 @@ class RefreshPlansOnDemonstrationTests {
                 .filteredOn(need -> need.personId() == learner)
                 .extracting(RefreshProblem.Need::aim, RefreshProblem.Need::count)
                 .containsExactly(tuple(Aim.TRIPS, 5));
+    }
+
+    /** Fewer hold the road than the policy's least: who lapsed on it begins anew, and gets a plan where it is proposed. */
+    @Test
+    void whoLapsedBeginsAnewWithWhatTooFewHold() {
+        long lapsed = people.byStaffNumber("D-04").orElseThrow().id();
+        Subject docks = new Subject(Subject.Kind.SECTION, "MQ-DN");
+        ServiceJob.run(
+                MANAGER,
+                () -> knowledge.enteredAnew(new Knowledge.Entry(
+                        lapsed, Kind.TAKEN_OVER, docks, today.minusMonths(30), null, null, "ledger, page 9")));
+        assertThat(knowledge.holding(lapsed, docks, today, clock.instant()).state())
+                .isEqualTo(Holding.State.LAPSED);
+        assertThat(covers(lapsed)).as("enough hold it").isEmpty();
+        jdbc.sql("update knowledge_policy set holders_least = 9").update();
+        assertThat(covers(lapsed)).extracting(RefreshProblem.Need::count).containsExactly(6);
+        ServiceJob.run(MANAGER, () -> learning.begin(lapsed, docks));
+        assertThat(covers(lapsed)).as("a plan asks for the trips now").isEmpty();
+        assertThat(problems.of(today, coming()).needs())
+                .anyMatch(need -> need.personId() == lapsed && need.aim() == Aim.TRIPS);
+        jdbc.sql("update knowledge_policy set holders_least = 2").update();
+    }
+
+    private List<RefreshProblem.Need> covers(long personId) {
+        return problems.of(today, coming()).needs().stream()
+                .filter(need -> need.personId() == personId && need.aim() == Aim.COVER)
+                .toList();
     }
 
     private static void as(long personId, Runnable work) {
