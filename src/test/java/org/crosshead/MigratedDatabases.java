@@ -55,15 +55,24 @@ public final class MigratedDatabases {
         flyway.migrate();
     }
 
+    /** Returns the address of a new database on a real PostgreSQL, whose user is {@code postgres} without password. */
+    public static String urlOnPostgres() {
+        return SERVER.getJdbcUrl("postgres", copied());
+    }
+
+    private static String copied() {
+        String name = "copy" + COUNT.incrementAndGet();
+        execute(SERVER, "create database " + name + " template " + TEMPLATE);
+        return name;
+    }
+
     /** Returns a new database on a real PostgreSQL; the one returned before is closed. */
     public static synchronized DataSource onPostgres() {
         if (latest != null) {
             latest.close();
         }
-        String name = "copy" + COUNT.incrementAndGet();
-        execute(SERVER, "create database " + name + " template " + TEMPLATE);
         HikariConfig pool = new HikariConfig();
-        pool.setDataSource(SERVER.getDatabase("postgres", name));
+        pool.setDataSource(SERVER.getDatabase("postgres", copied()));
         pool.setMaximumPoolSize(CONNECTIONS);
         latest = new HikariDataSource(pool);
         return latest;

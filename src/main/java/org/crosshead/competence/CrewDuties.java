@@ -154,13 +154,7 @@ final class CrewDuties {
         double ends = Double.NEGATIVE_INFINITY;
         double run = 0;
         for (TrainDraft.Leg leg : train.legs()) {
-            Stretch stretch = new Stretch(
-                    leg.routeCode(),
-                    leg.line(),
-                    leg.direction(),
-                    leg.fromMeasure(),
-                    leg.toMeasure(),
-                    leg.tenderFirst());
+            Stretch stretch = Stretch.of(leg);
             if (stretch.isOver(section)) {
                 double low = Math.max(section.fromMeasure(), stretch.low());
                 double high = Math.min(section.toMeasure(), stretch.high());
@@ -200,8 +194,7 @@ final class CrewDuties {
     /** Returns what each driver must hold where the train may be diverted. */
     List<PermitRules.Needs> detours(List<TrainDraft.Leg> legs) {
         List<Duty> duties = legs.stream()
-                .map(leg -> new Stretch(
-                        leg.routeCode(), leg.line(), leg.direction(), leg.fromMeasure(), leg.toMeasure(), false))
+                .map(Stretch::of)
                 .flatMap(stretch -> over(stretch).stream())
                 .distinct()
                 .map(section -> new Duty(new Subject(Subject.Kind.SECTION, section.code()), circumstances(Stream.of())))
@@ -282,6 +275,15 @@ final class CrewDuties {
             double toMeasure,
             boolean tenderFirst) {
 
+        static Stretch of(TrainDraft.Leg leg) {
+            return of(leg, leg.fromMeasure(), leg.toMeasure());
+        }
+
+        /** A part of a leg. */
+        static Stretch of(TrainDraft.Leg leg, double fromMeasure, double toMeasure) {
+            return new Stretch(leg.routeCode(), leg.line(), leg.direction(), fromMeasure, toMeasure, leg.tenderFirst());
+        }
+
         boolean isOver(RouteSection section) {
             return routeCode.equals(section.routeCode())
                     && direction == section.direction()
@@ -310,8 +312,7 @@ final class CrewDuties {
             double begins = from != null && number == from.legNumber() ? from.atMeasure() : leg.fromMeasure();
             double ends = to != null && number == to.legNumber() ? to.atMeasure() : leg.toMeasure();
             if (within && Math.abs(ends - begins) > CLOSE) {
-                stretches.add(
-                        new Stretch(leg.routeCode(), leg.line(), leg.direction(), begins, ends, leg.tenderFirst()));
+                stretches.add(Stretch.of(leg, begins, ends));
             }
         }
         return stretches;

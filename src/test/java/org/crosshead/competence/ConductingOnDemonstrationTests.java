@@ -17,13 +17,13 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Set;
+import org.crosshead.Acting;
 import org.crosshead.competence.Conducting.Case;
 import org.crosshead.competence.Conducting.State;
 import org.crosshead.competence.KnowledgePolicy.Regime;
 import org.crosshead.competence.Permit.Answer;
 import org.crosshead.crew.People;
 import org.crosshead.platform.ServiceJob;
-import org.crosshead.platform.account.LogIn;
 import org.crosshead.working.Trains;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -32,11 +32,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
-import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
-import org.springframework.security.core.authority.AuthorityUtils;
-import org.springframework.security.core.context.SecurityContext;
-import org.springframework.security.core.context.SecurityContextHolder;
-import org.springframework.security.core.context.SecurityContextImpl;
 import org.springframework.test.context.ActiveProfiles;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.transaction.annotation.Transactional;
@@ -92,15 +87,7 @@ class ConductingOnDemonstrationTests {
     }
 
     private void as(String staffNumber, Runnable work) {
-        LogIn logIn = new LogIn(99, person(staffNumber), "d", "somebody", 1, false);
-        SecurityContext before = SecurityContextHolder.getContext();
-        SecurityContextHolder.setContext(new SecurityContextImpl(UsernamePasswordAuthenticationToken.authenticated(
-                logIn, null, AuthorityUtils.createAuthorityList("ROLE_INSPECTOR"))));
-        try {
-            work.run();
-        } finally {
-            SecurityContextHolder.setContext(before);
-        }
+        Acting.as(person(staffNumber), "INSPECTOR", work);
     }
 
     private Answer answer(long trainId) {

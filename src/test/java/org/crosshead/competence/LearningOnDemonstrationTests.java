@@ -17,6 +17,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Set;
+import org.crosshead.Acting;
 import org.crosshead.competence.CompetenceEvent.Kind;
 import org.crosshead.competence.learning.LearningPlans;
 import org.crosshead.competence.learning.LearningPlans.Step;
@@ -24,7 +25,6 @@ import org.crosshead.competence.learning.LearningTurn;
 import org.crosshead.competence.learning.LearningTurns;
 import org.crosshead.crew.People;
 import org.crosshead.platform.ServiceJob;
-import org.crosshead.platform.account.LogIn;
 import org.crosshead.working.TrainSummary;
 import org.crosshead.working.Trains;
 import org.jspecify.annotations.Nullable;
@@ -33,11 +33,6 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
-import org.springframework.security.core.authority.AuthorityUtils;
-import org.springframework.security.core.context.SecurityContext;
-import org.springframework.security.core.context.SecurityContextHolder;
-import org.springframework.security.core.context.SecurityContextImpl;
 import org.springframework.test.context.ActiveProfiles;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.transaction.annotation.Transactional;
@@ -105,15 +100,7 @@ class LearningOnDemonstrationTests {
     }
 
     private void as(String staffNumber, String post, Runnable work) {
-        LogIn logIn = new LogIn(99, person(staffNumber), "d", "somebody else", 1, false);
-        SecurityContext before = SecurityContextHolder.getContext();
-        SecurityContextHolder.setContext(new SecurityContextImpl(UsernamePasswordAuthenticationToken.authenticated(
-                logIn, null, AuthorityUtils.createAuthorityList("ROLE_" + post))));
-        try {
-            work.run();
-        } finally {
-            SecurityContextHolder.setContext(before);
-        }
+        Acting.as(person(staffNumber), post, work);
     }
 
     private LearningPlans.Progress open(String staffNumber, Subject subject) {
@@ -216,7 +203,14 @@ class LearningOnDemonstrationTests {
                 .doesNotContain("1A40");
         office(() -> {
             turns.notRun(turn.id());
+            turns.book(plan.plan().id(), turn.trainId(), person("D-05"));
+            turns.notRun(turns.visible(true).stream()
+                    .filter(one -> one.learnerId() == person("D-02"))
+                    .findFirst()
+                    .orElseThrow()
+                    .id());
             plans.close(plan.plan().id());
+            refused("plan-closed", () -> turns.book(plan.plan().id(), turn.trainId(), person("D-05")));
             refused("plan-closed", () -> plans.close(plan.plan().id()));
         });
         assertThat(turns.visible(true)).noneMatch(one -> one.id() == turn.id());

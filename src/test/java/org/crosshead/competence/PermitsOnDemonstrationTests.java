@@ -20,11 +20,11 @@ import java.util.List;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
+import org.crosshead.Acting;
 import org.crosshead.competence.CompetenceEvent.Kind;
 import org.crosshead.competence.Permit.Answer;
 import org.crosshead.crew.People;
 import org.crosshead.platform.ServiceJob;
-import org.crosshead.platform.account.LogIn;
 import org.crosshead.routeknowledge.RouteSections;
 import org.crosshead.working.Train;
 import org.crosshead.working.TrainDraft;
@@ -33,12 +33,7 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
-import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
 import org.springframework.security.core.Authentication;
-import org.springframework.security.core.authority.AuthorityUtils;
-import org.springframework.security.core.context.SecurityContext;
-import org.springframework.security.core.context.SecurityContextHolder;
-import org.springframework.security.core.context.SecurityContextImpl;
 import org.springframework.test.context.ActiveProfiles;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.transaction.annotation.Propagation;
@@ -237,19 +232,11 @@ class PermitsOnDemonstrationTests {
     }
 
     private Authentication driver(String staffNumber) {
-        LogIn logIn = new LogIn(99, person(staffNumber), "d", "A driver", 1, false);
-        return UsernamePasswordAuthenticationToken.authenticated(
-                logIn, null, AuthorityUtils.createAuthorityList("ROLE_DRIVER"));
+        return Acting.of(person(staffNumber), "DRIVER");
     }
 
     private void asDriver(String staffNumber, Runnable work) {
-        SecurityContext before = SecurityContextHolder.getContext();
-        SecurityContextHolder.setContext(new SecurityContextImpl(driver(staffNumber)));
-        try {
-            work.run();
-        } finally {
-            SecurityContextHolder.setContext(before);
-        }
+        Acting.as(person(staffNumber), "DRIVER", work);
     }
 
     /** A driver says from the page that they do not sign a stretch: decided anew, the manager sees it, the entries stay. */

@@ -10,6 +10,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.crosshead.Acting;
 import org.crosshead.competence.CompetenceEvent.Kind;
 import org.crosshead.competence.Permit.Answer;
 import org.crosshead.crew.People;
@@ -17,7 +18,6 @@ import org.crosshead.crew.Post;
 import org.crosshead.exchange.Importer;
 import org.crosshead.exchange.Upload;
 import org.crosshead.platform.ServiceJob;
-import org.crosshead.platform.account.LogIn;
 import org.crosshead.route.Direction;
 import org.crosshead.routeknowledge.LearningNeeds;
 import org.crosshead.routeknowledge.RouteSections;
@@ -31,11 +31,6 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
-import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
-import org.springframework.security.core.authority.AuthorityUtils;
-import org.springframework.security.core.context.SecurityContext;
-import org.springframework.security.core.context.SecurityContextHolder;
-import org.springframework.security.core.context.SecurityContextImpl;
 import org.springframework.test.context.ActiveProfiles;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -238,15 +233,7 @@ class StoriesTests {
     }
 
     private void as(String staffNumber, String post, Runnable work) {
-        LogIn logIn = new LogIn(99, person(staffNumber), "d", staffNumber, 1, false);
-        SecurityContext before = SecurityContextHolder.getContext();
-        SecurityContextHolder.setContext(new SecurityContextImpl(UsernamePasswordAuthenticationToken.authenticated(
-                logIn, null, AuthorityUtils.createAuthorityList("ROLE_" + post))));
-        try {
-            work.run();
-        } finally {
-            SecurityContextHolder.setContext(before);
-        }
+        Acting.as(person(staffNumber), post, work);
     }
 
     private void refused(String code, Runnable work) {

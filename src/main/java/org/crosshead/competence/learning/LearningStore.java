@@ -86,7 +86,11 @@ class LearningStore {
                 rs.getObject("closed_on", LocalDate.class));
     }
 
+    /** Books a turn, in place of one that did not take place. */
     void book(long trainId, long learnerId, long teacherId, Instant at, String by) {
+        jdbc.sql("delete from learning_turn where train_id = ? and learner_id = ? and state = 'NOT_RUN'")
+                .params(trainId, learnerId)
+                .update();
         jdbc.sql("insert into learning_turn (train_id, learner_id, teacher_id, booked_at, booked_by, state)"
                         + " values (?, ?, ?, ?, ?, 'BOOKED')")
                 .params(trainId, learnerId, teacherId, at.atOffset(ZoneOffset.UTC), by)

@@ -208,23 +208,16 @@ public class LearningTurns implements ExtraTurns {
     @PreAuthorize("hasAnyRole('MANAGER', 'INSPECTOR')")
     public void book(long planId, long trainId, long teacherId) {
         LearningPlan plan = store.plan(planId).orElseThrow(() -> new NotFoundException("plan", planId));
-        store.lock(plan.personId());
+        if (plan.closedOn() != null) {
+            throw new ActRefusedException("plan-closed");
+        }
+        lock(plan.personId(), teacherId);
         Person learner = person(plan.personId());
         Train train = train(trainId);
         if (!teachers(train, plan.subject(), learner).contains(teacherId)) {
             throw new ActRefusedException("plan-not-on-train");
         }
-        refusal(train, learner, teacherId).ifPresent(code -> {
-            throw new ActRefusedException(code);
-        });
-        store.book(
-                trainId, learner.id(), teacherId, clock.instant(), actor.get().name());
-        journal.write(
-                "learning.booked",
-                SUBJECT,
-                learner.id(),
-                train.content().code() + " " + train.content().day());
-        events.publishEvent(new KnowledgeChanged(learner.id()));
+        put(train, learner, teacherId);
     }
 
     /**
@@ -234,21 +227,36 @@ public class LearningTurns implements ExtraTurns {
      */
     @Transactional
     public void takeUp(long trainId, long learnerId, long teacherId) {
-        store.lock(learnerId);
+        lock(learnerId, teacherId);
         Train train = train(trainId);
         if (subjects(train, learnerId, teacherId).isEmpty()) {
             return;
         }
-        refusal(train, person(learnerId), teacherId).ifPresent(code -> {
+        put(train, person(learnerId), teacherId);
+    }
+
+    private void put(Train train, Person learner, long teacherId) {
+        refusal(train, learner, teacherId).ifPresent(code -> {
             throw new ActRefusedException(code);
         });
-        store.book(trainId, learnerId, teacherId, clock.instant(), actor.get().name());
+        store.book(
+                train.id(),
+                learner.id(),
+                teacherId,
+                clock.instant(),
+                actor.get().name());
         journal.write(
                 "learning.booked",
                 SUBJECT,
-                learnerId,
+                learner.id(),
                 train.content().code() + " " + train.content().day());
-        events.publishEvent(new KnowledgeChanged(learnerId));
+        events.publishEvent(new KnowledgeChanged(learner.id()));
+    }
+
+    /** Lets nobody else book these two until the transaction ends; always in the same order. */
+    private void lock(long learnerId, long teacherId) {
+        store.lock(Math.min(learnerId, teacherId));
+        store.lock(Math.max(learnerId, teacherId));
     }
 
     /**

@@ -1,8 +1,7 @@
 package org.crosshead.competence.web;
 
 import jakarta.servlet.http.HttpServletRequest;
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
+import java.util.function.Supplier;
 import org.crosshead.competence.ActRefusedException;
 import org.crosshead.competence.ClassGuides;
 import org.crosshead.crew.People;
@@ -63,17 +62,12 @@ class ClassGuideController {
     String enter(Form form, RedirectAttributes flash) {
         try {
             guides.enter(new ClassGuides.Draft(
-                    text(form.classCode()),
-                    text(form.similarTo()),
-                    text(form.differences()),
-                    text(form.teacher()),
-                    new LearningNeeds(
-                            count(form.trips()),
-                            count(form.dark()),
-                            count(form.driven()),
-                            count(form.badWeather()),
-                            count(form.refresher())),
-                    dayOrNull(form.briefedFrom())));
+                    Typed.text(form.classCode()),
+                    Typed.text(form.similarTo()),
+                    Typed.text(form.differences()),
+                    Typed.text(form.teacher()),
+                    needs(form),
+                    Typed.dayOrNull(form.briefedFrom(), () -> new ActRefusedException("no-day"))));
             flash.addFlashAttribute("done", "competence.guide.entered");
         } catch (ActRefusedException ex) {
             flash.addFlashAttribute("refused", "competence.refused." + ex.code());
@@ -92,22 +86,13 @@ class ClassGuideController {
         return "redirect:/class-guides";
     }
 
-    private static String text(@Nullable String typed) {
-        return typed == null ? "" : typed.strip();
-    }
-
-    private static int count(@Nullable String typed) {
-        if (!text(typed).matches("[0-9]{0,3}")) {
-            throw new ActRefusedException("section-needs");
-        }
-        return text(typed).isEmpty() ? 0 : Integer.parseInt(text(typed));
-    }
-
-    private static @Nullable LocalDate dayOrNull(@Nullable String typed) {
-        try {
-            return text(typed).isEmpty() ? null : LocalDate.parse(text(typed));
-        } catch (DateTimeParseException ex) {
-            throw new ActRefusedException("no-day");
-        }
+    private static LearningNeeds needs(Form form) {
+        Supplier<RuntimeException> refusal = () -> new ActRefusedException("section-needs");
+        return new LearningNeeds(
+                Typed.count(form.trips(), refusal),
+                Typed.count(form.dark(), refusal),
+                Typed.count(form.driven(), refusal),
+                Typed.count(form.badWeather(), refusal),
+                Typed.count(form.refresher(), refusal));
     }
 }

@@ -3,7 +3,6 @@ package org.crosshead.competence.web;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.stream.Stream;
 import org.crosshead.competence.ActRefusedException;
@@ -150,24 +149,12 @@ class KnowledgeController {
                 person.id(),
                 kind,
                 subject(form.subject()),
-                typedDay(form.day()),
+                Typed.day(form.day(), KnowledgeController::noDay),
                 otherId,
                 null,
-                dayOrNull(form.until()),
-                dayOrNull(form.born()),
+                Typed.dayOrNull(form.until(), KnowledgeController::noDay),
+                Typed.dayOrNull(form.born(), KnowledgeController::noDay),
                 note);
-    }
-
-    private @Nullable LocalDate dayOrNull(@Nullable String typed) {
-        return typed == null || typed.isBlank() ? null : typedDay(typed);
-    }
-
-    private LocalDate typedDay(@Nullable String typed) {
-        try {
-            return LocalDate.parse(typed == null ? "" : typed.strip());
-        } catch (DateTimeParseException ex) {
-            throw new ActRefusedException("no-day");
-        }
     }
 
     private Subject subject(@Nullable String typed) {
@@ -179,5 +166,9 @@ class KnowledgeController {
 
     private Person known(String staffNumber) {
         return people.byStaffNumber(staffNumber).orElseThrow(() -> new NotFoundException("person", staffNumber));
+    }
+
+    private static RuntimeException noDay() {
+        return new ActRefusedException("no-day");
     }
 }

@@ -1,8 +1,6 @@
 package org.crosshead.competence.web;
 
 import jakarta.servlet.http.HttpServletRequest;
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -115,7 +113,10 @@ class LearningController {
     @PostMapping
     String open(PlanForm form, RedirectAttributes flash) {
         return done(flash, "competence.learning.opened", () -> {
-            plans.open(text(form.person()), subject(form.subject()), dayOrNull(form.until()));
+            plans.open(
+                    Typed.text(form.person()),
+                    subject(form.subject()),
+                    Typed.dayOrNull(form.until(), () -> new ActRefusedException("no-day")));
         });
     }
 
@@ -158,7 +159,7 @@ class LearningController {
                             form.drove() != null,
                             form.dark() != null,
                             form.weather() != null,
-                            text(form.note())));
+                            Typed.text(form.note())));
         });
     }
 
@@ -182,17 +183,5 @@ class LearningController {
                 .filter(subject -> (subject.kind() + ":" + subject.code()).equals(typed))
                 .findFirst()
                 .orElseThrow(() -> new ActRefusedException("not-offered"));
-    }
-
-    private static String text(@Nullable String typed) {
-        return typed == null ? "" : typed.strip();
-    }
-
-    private static @Nullable LocalDate dayOrNull(@Nullable String typed) {
-        try {
-            return text(typed).isEmpty() ? null : LocalDate.parse(text(typed));
-        } catch (DateTimeParseException ex) {
-            throw new ActRefusedException("no-day");
-        }
     }
 }

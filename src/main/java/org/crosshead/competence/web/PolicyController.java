@@ -1,8 +1,6 @@
 package org.crosshead.competence.web;
 
 import jakarta.servlet.http.HttpServletRequest;
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashSet;
@@ -115,7 +113,7 @@ class PolicyController {
         }
         return new KnowledgePolicy(
                 0,
-                day(form.validFrom()),
+                Typed.day(form.validFrom(), () -> new ActRefusedException("no-day")),
                 new EnumMap<>(Map.of(
                         Band.HARD, whole(form.hard()), Band.USUAL, whole(form.usual()), Band.EASY, whole(form.easy()))),
                 whole(form.classes()),
@@ -134,14 +132,6 @@ class PolicyController {
                 regime,
                 "",
                 "");
-    }
-
-    private static LocalDate day(@Nullable String typed) {
-        try {
-            return LocalDate.parse(typed == null ? "" : typed.strip());
-        } catch (DateTimeParseException ex) {
-            throw new ActRefusedException("no-day");
-        }
     }
 
     private static int whole(@Nullable String typed) {

@@ -4,7 +4,6 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.time.format.DateTimeParseException;
 import org.crosshead.competence.SectionReopening;
 import org.crosshead.crew.People;
 import org.crosshead.route.MeasureUnit;
@@ -107,25 +106,16 @@ class SectionController {
             SectionReopening.Opened opened = reopening.open(
                     code,
                     new SectionReopening.Opening(
-                            today(), day(form.provedOn()), text(form.prover()), text(form.changes())));
+                            today(),
+                            Typed.dayOrNull(form.provedOn(), () -> new SectionRefusedException("proving-run")),
+                            Typed.text(form.prover()),
+                            Typed.text(form.changes())));
             String what = opened.holders() == 0 ? "nobody" : opened.learnAnew() ? "anew" : "done";
             flash.addFlashAttribute("done", "competence.section.opened-" + what);
         } catch (SectionRefusedException ex) {
             flash.addFlashAttribute("refused", "competence.refused." + ex.code());
         }
         return "redirect:/sections#" + code;
-    }
-
-    private static String text(@Nullable String typed) {
-        return typed == null ? "" : typed.strip();
-    }
-
-    private static @Nullable LocalDate day(@Nullable String typed) {
-        try {
-            return text(typed).isEmpty() ? null : LocalDate.parse(text(typed));
-        } catch (DateTimeParseException ex) {
-            throw new SectionRefusedException("proving-run");
-        }
     }
 
     private LocalDate today() {

@@ -3,6 +3,7 @@ package org.crosshead.competence.web;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.crosshead.competence.SectionSurgery;
 import org.crosshead.crew.People;
 import org.crosshead.platform.NotFoundException;
@@ -122,7 +123,7 @@ class SectionFormController {
                 "routes", routes.all().stream().map(RouteSummary::code).sorted().toList());
         model.addAttribute(
                 "lines",
-                routes.current(text(form.route()))
+                routes.current(Typed.text(form.route()))
                         .map(route -> route.content().lines())
                         .orElse(List.of()));
         model.addAttribute("directions", Direction.values());
@@ -143,51 +144,34 @@ class SectionFormController {
 
     @PostMapping
     String save(Form form, Model model, HttpServletResponse response, RedirectAttributes flash) {
-        String route = text(form.route());
+        String route = Typed.text(form.route());
         MeasureUnit unit = unit(route);
         try {
             sections.enter(new SectionDraft(
-                    text(form.code()),
-                    text(form.title()),
+                    Typed.text(form.code()),
+                    Typed.text(form.title()),
                     route,
                     measure(form.from(), unit),
                     measure(form.to(), unit),
                     Optional.ofNullable(form.direction())
                             .orElseThrow(() -> new SectionRefusedException("section-words")),
                     Optional.ofNullable(form.band()).orElseThrow(() -> new SectionRefusedException("section-words")),
-                    text(form.hard()),
-                    text(form.teacher()),
-                    text(form.line()),
-                    new LearningNeeds(
-                            count(form.trips()),
-                            count(form.dark()),
-                            count(form.driven()),
-                            count(form.badWeather()),
-                            count(form.refresher()))));
+                    Typed.text(form.hard()),
+                    Typed.text(form.teacher()),
+                    Typed.text(form.line()),
+                    needs(form)));
             flash.addFlashAttribute("done", "competence.section.saved");
             return "redirect:/sections";
         } catch (SectionRefusedException ex) {
             response.setStatus(REFUSED);
             model.addAttribute("refused", "competence.refused." + ex.code());
-            return page(form, sections.find(text(form.code())).orElse(null), model);
+            return page(form, sections.find(Typed.text(form.code())).orElse(null), model);
         }
-    }
-
-    private static String text(@Nullable String typed) {
-        return typed == null ? "" : typed.strip();
-    }
-
-    /** A number of trips; blank is none. */
-    private static int count(@Nullable String typed) {
-        String text = text(typed);
-        if (!text.matches("[0-9]{0,3}")) {
-            throw new SectionRefusedException("section-needs");
-        }
-        return text.isEmpty() ? 0 : Integer.parseInt(text);
     }
 
     private static double measure(@Nullable String typed, MeasureUnit unit) {
-        return Measures.parse(text(typed), unit).orElseThrow(() -> new SectionRefusedException("section-measure"));
+        return Measures.parse(Typed.text(typed), unit)
+                .orElseThrow(() -> new SectionRefusedException("section-measure"));
     }
 
     @PostMapping("/{code}/split")
@@ -199,8 +183,8 @@ class SectionFormController {
                 () -> surgery.split(
                         code,
                         measure(form.at(), unit(section.routeCode())),
-                        new SectionSurgery.Named(text(form.code()), text(form.title())),
-                        new SectionSurgery.Named(text(form.secondCode()), text(form.secondTitle()))));
+                        new SectionSurgery.Named(Typed.text(form.code()), Typed.text(form.title())),
+                        new SectionSurgery.Named(Typed.text(form.secondCode()), Typed.text(form.secondTitle()))));
     }
 
     @PostMapping("/{code}/merge")
@@ -209,7 +193,9 @@ class SectionFormController {
                 flash,
                 code,
                 () -> surgery.merge(
-                        code, text(form.other()), new SectionSurgery.Named(text(form.code()), text(form.title()))));
+                        code,
+                        Typed.text(form.other()),
+                        new SectionSurgery.Named(Typed.text(form.code()), Typed.text(form.title()))));
     }
 
     private static String done(RedirectAttributes flash, String code, Runnable work) {
@@ -222,5 +208,15 @@ class SectionFormController {
             flash.addAttribute("code", code);
             return "redirect:/sections/{code}/edit";
         }
+    }
+
+    private static LearningNeeds needs(Form form) {
+        Supplier<RuntimeException> refusal = () -> new SectionRefusedException("section-needs");
+        return new LearningNeeds(
+                Typed.count(form.trips(), refusal),
+                Typed.count(form.dark(), refusal),
+                Typed.count(form.driven(), refusal),
+                Typed.count(form.badWeather(), refusal),
+                Typed.count(form.refresher(), refusal));
     }
 }

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
+import org.crosshead.Acting;
 import org.crosshead.competence.ActRefusedException;
 import org.crosshead.competence.CompetenceEvent.Kind;
 import org.crosshead.competence.Holding;
@@ -22,7 +23,6 @@ import org.crosshead.competence.learning.LearningTurns;
 import org.crosshead.competence.refresh.RefreshProblem.Aim;
 import org.crosshead.crew.People;
 import org.crosshead.platform.ServiceJob;
-import org.crosshead.platform.account.LogIn;
 import org.crosshead.working.DayShift;
 import org.crosshead.working.TrainSummary;
 import org.crosshead.working.Trains;
@@ -31,11 +31,6 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
-import org.springframework.security.core.authority.AuthorityUtils;
-import org.springframework.security.core.context.SecurityContext;
-import org.springframework.security.core.context.SecurityContextHolder;
-import org.springframework.security.core.context.SecurityContextImpl;
 import org.springframework.test.annotation.DirtiesContext;
 import org.springframework.test.context.ActiveProfiles;
 
@@ -215,14 +210,6 @@ class RefreshPlansOnDemonstrationTests {
     }
 
     private static void as(long personId, Runnable work) {
-        LogIn logIn = new LogIn(99, personId, "d", "A driver", 1, false);
-        SecurityContext before = SecurityContextHolder.getContext();
-        SecurityContextHolder.setContext(new SecurityContextImpl(UsernamePasswordAuthenticationToken.authenticated(
-                logIn, null, AuthorityUtils.createAuthorityList("ROLE_DRIVER"))));
-        try {
-            work.run();
-        } finally {
-            SecurityContextHolder.setContext(before);
-        }
+        Acting.as(personId, "DRIVER", work);
     }
 }
