@@ -95,7 +95,7 @@ public record Permit(
      *
      * @param holding of the person, with its evidence
      * @param why of the message that says why it does not simply count; {@code held} or {@code state} where the holding says it
-     * @param rides from which booked stop to which whoever goes along over it rides, in words; null where nobody does
+     * @param rides from which booked stop to which whoever goes along over it rides, in words; null where nobody conducts
      * @param conductors who could go along: of this train's crew where the answer is that they do, otherwise of everybody
      */
     public record Line(

@@ -236,14 +236,14 @@ final class PermitRules {
                 .sorted()
                 .toList();
         if (!teachers.isEmpty()) {
-            return new Line(personId, own, Answer.INSTRUCTED, why, teachers, duty.rides());
+            return new Line(personId, own, Answer.INSTRUCTED, why, teachers, null);
         }
         List<Long> others = asked.holders(subject).stream()
                 .filter(other -> other != personId)
                 .sorted()
                 .toList();
         if (others.isEmpty()) {
-            return new Line(personId, own, Answer.REFERRED, why, List.of(), duty.rides());
+            return new Line(personId, own, Answer.REFERRED, why, List.of(), null);
         }
         boolean conducted =
                 subject.kind() == Subject.Kind.SECTION && !own.limits().contains(Limit.WITH_TEACHER_ONLY);

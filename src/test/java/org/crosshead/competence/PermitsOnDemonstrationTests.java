@@ -33,7 +33,6 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
-import org.springframework.security.core.Authentication;
 import org.springframework.test.context.ActiveProfiles;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.transaction.annotation.Propagation;
@@ -229,10 +228,6 @@ class PermitsOnDemonstrationTests {
             Decision decision = decisions.latest(train(code)).orElseThrow();
             assertThat(decision.permit().answer()).as(code).isEqualTo(told(code).answer());
         }
-    }
-
-    private Authentication driver(String staffNumber) {
-        return Acting.of(person(staffNumber), "DRIVER");
     }
 
     private void asDriver(String staffNumber, Runnable work) {
