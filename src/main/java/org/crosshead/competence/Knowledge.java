@@ -302,6 +302,11 @@ public class Knowledge {
         return standings.subjects().stream().sorted().toList();
     }
 
+    /** Returns every subject of which something is entered about any of these people, in order. */
+    public List<Subject> subjects(Collection<Long> personIds) {
+        return standings.subjects(personIds).stream().sorted().toList();
+    }
+
     /** Returns what everybody holds of some subjects on each of some days, by subject and then by person; all is read once. */
     public List<Map<Subject, Map<Long, Holding>>> everybody(List<Subject> subjects, List<LocalDate> days) {
         List<StandingStore.Row> rows = byKind(subjects, standings::of);

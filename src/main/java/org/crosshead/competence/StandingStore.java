@@ -141,6 +141,17 @@ class StandingStore {
                 .list();
     }
 
+    /** Returns every subject of which something is entered about any of these people. */
+    List<Subject> subjects(Collection<Long> personIds) {
+        return personIds.isEmpty()
+                ? List.of()
+                : jdbc.sql("select distinct subject_kind, subject_code from competence_standing"
+                                + " where person_id in (:people)")
+                        .param("people", personIds)
+                        .query((rs, row) -> subject(rs))
+                        .list();
+    }
+
     boolean isEmpty() {
         return jdbc.sql("select person_id from competence_standing limit 1")
                 .query(Long.class)

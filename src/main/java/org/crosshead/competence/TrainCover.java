@@ -7,10 +7,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.crosshead.crew.Group;
 import org.crosshead.crew.People;
+import org.crosshead.crew.Person;
 import org.crosshead.crew.Post;
+import org.crosshead.working.CrewBooking;
 import org.crosshead.working.TrainSummary;
 import org.crosshead.working.Trains;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
 /** How many drivers could work each train of a depot by themselves, now and later if nothing is done. */
@@ -48,16 +54,21 @@ public class TrainCover {
     /**
      * Returns the trains of four weeks by their codes, each as it runs last; one for each of its drivers who is asked something else.
      *
+     * @param depot whose drivers are counted, and only on trains that one of them is booked to drive; null for all
      * @param day first of the four weeks
      * @param months after that day on which to count
      */
-    public List<Pattern> of(LocalDate day, List<Integer> months) {
+    public List<Pattern> of(@Nullable String depot, LocalDate day, List<Integer> months) {
+        Group drivers = new Group(Post.DRIVER, depot);
+        List<Person> everybody = people.all();
         Map<String, TrainSummary> byCode = new TreeMap<>();
         trains.between(day, day.plusDays(AHEAD_DAYS)).stream()
                 .filter(train -> !train.cancelled())
+                .filter(booked(drivers, everybody, day))
                 .forEach(train -> byCode.put(train.code(), train));
-        List<Asked> asked =
-                byCode.values().stream().flatMap(train -> asked(train).stream()).toList();
+        List<Asked> asked = byCode.values().stream()
+                .flatMap(train -> asked(train, drivers.members(everybody, train.day())).stream())
+                .toList();
         List<Subject> all = asked.stream()
                 .flatMap(one -> one.subjects().stream())
                 .distinct()
@@ -65,13 +76,15 @@ public class TrainCover {
                 .toList();
         List<LocalDate> days = months.stream().map(day::plusMonths).toList();
         List<Map<Subject, Map<Long, Holding>>> held = knowledge.everybody(all, days);
+        List<Set<Long>> there =
+                days.stream().map(then -> drivers.members(everybody, then)).toList();
         List<Pattern> patterns = new ArrayList<>();
         for (Asked one : asked) {
-            List<Integer> drivers = new ArrayList<>();
+            List<Integer> counts = new ArrayList<>();
             for (int i = 0; i < days.size(); i++) {
-                drivers.add(drivers(one.subjects(), held.get(i), days.get(i)));
+                counts.add(able(one.subjects(), held.get(i), there.get(i)));
             }
-            patterns.add(new Pattern(one.train().code(), one.train().title(), one.subjects(), drivers));
+            patterns.add(new Pattern(one.train().code(), one.train().title(), one.subjects(), counts));
         }
         return patterns;
     }
@@ -79,18 +92,31 @@ public class TrainCover {
     /** What a train asks of one of its drivers. */
     private record Asked(TrainSummary train, List<Subject> subjects) {}
 
+    /** Returns which trains any driver of a depot is booked on; all where no depot is meant. */
+    private Predicate<TrainSummary> booked(Group drivers, List<Person> everybody, LocalDate day) {
+        if (drivers.depot() == null) {
+            return train -> true;
+        }
+        Set<Long> booked = everybody.stream()
+                .filter(person -> drivers.includes(person, day) || drivers.includes(person, day.plusDays(AHEAD_DAYS)))
+                .flatMap(person -> trains.bookings(person.staffNumber(), day, day.plusDays(AHEAD_DAYS)).stream())
+                .map(CrewBooking::trainId)
+                .collect(Collectors.toSet());
+        return train -> booked.contains(train.id());
+    }
+
     /** Drivers of different stretches or engines are asked different things. */
-    private List<Asked> asked(TrainSummary summary) {
+    private List<Asked> asked(TrainSummary summary, Set<Long> drivers) {
         return trains.find(summary.id()).stream()
                 .flatMap(train -> demands.of(train).stream())
-                .filter(TrainDemands.Demand::isDriver)
+                .filter(demand -> demand.isDriver() && drivers.contains(demand.personId()))
                 .map(demand -> new Asked(summary, demand.subjects()))
                 .distinct()
                 .toList();
     }
 
-    private int drivers(List<Subject> subjects, Map<Subject, Map<Long, Holding>> held, LocalDate day) {
-        Set<Long> able = new HashSet<>(people.holding(Post.DRIVER, day));
+    private static int able(List<Subject> subjects, Map<Subject, Map<Long, Holding>> held, Set<Long> drivers) {
+        Set<Long> able = new HashSet<>(drivers);
         for (Subject subject : subjects) {
             Map<Long, Holding> holders = held.getOrDefault(subject, Map.of());
             able.removeIf(person -> {

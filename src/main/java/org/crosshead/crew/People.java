@@ -41,6 +41,12 @@ public class People {
         return store.holding(post, day);
     }
 
+    /** Returns every depot from which anybody works, worked or will work, in the order of the alphabet. */
+    @Transactional(readOnly = true)
+    public List<String> depots() {
+        return store.depots();
+    }
+
     /** Returns everybody, by staff number. */
     @Transactional(readOnly = true)
     public List<Person> all() {

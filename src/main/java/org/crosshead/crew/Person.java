@@ -2,6 +2,7 @@ package org.crosshead.crew;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import org.crosshead.crew.PersonDraft.PostHeld;
 
 /**
@@ -18,11 +19,17 @@ public record Person(long id, String staffNumber, String name, List<PostHeld> po
 
     /** Returns whether the post is held on the day; first and last day are included. */
     public boolean holds(Post post, LocalDate day) {
-        return posts.stream().anyMatch(held -> held.post() == post && covers(held, day));
+        return posts.stream().anyMatch(held -> held.post() == post && held.covers(day));
     }
 
-    private static boolean covers(PostHeld held, LocalDate day) {
-        LocalDate lastDay = held.lastDay();
-        return !day.isBefore(held.firstDay()) && (lastDay == null || !day.isAfter(lastDay));
+    /** Returns the depots from which they work on the day, in the order of the alphabet; none where none is said. */
+    public List<String> depots(LocalDate day) {
+        return posts.stream()
+                .filter(held -> held.covers(day))
+                .map(PostHeld::depot)
+                .filter(Objects::nonNull)
+                .distinct()
+                .sorted()
+                .toList();
     }
 }

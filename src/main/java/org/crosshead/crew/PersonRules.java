@@ -14,6 +14,7 @@ final class PersonRules {
 
     static final int NAME_LENGTH_MAX = 100;
     static final int POSTS_MAX = 50;
+    static final int DEPOT_LENGTH_MAX = 60;
 
     /** At least one figure, so that it is never mistaken for a word in an address. */
     private static final Pattern STAFF_NUMBER = Pattern.compile("(?=.*[0-9])[A-Za-z0-9][A-Za-z0-9._-]{0,19}");
@@ -47,6 +48,13 @@ final class PersonRules {
         PostHeld held = posts.get(index);
         String field = "posts[" + index + "].";
         LocalDate lastDay = held.lastDay();
+        String depot = held.depot();
+        if (depot != null && depot.isBlank()) {
+            return List.of(refused(field + "depot", "depot-blank"));
+        }
+        if (depot != null && depot.length() > DEPOT_LENGTH_MAX) {
+            return List.of(refused(field + "depot", "too-long", DEPOT_LENGTH_MAX));
+        }
         if (outside(held.firstDay())) {
             return List.of(refused(field + "firstDay", "day-outside"));
         }

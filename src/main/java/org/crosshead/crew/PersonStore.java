@@ -19,7 +19,7 @@ import org.springframework.stereotype.Repository;
 class PersonStore {
 
     private static final String PERSON = "select id, staff_number, name, version from person ";
-    private static final String POSTS = "select person_id, post, first_day, last_day from person_post ";
+    private static final String POSTS = "select person_id, post, depot, first_day, last_day from person_post ";
     private static final String BY_POST = "order by person_id, post, first_day";
 
     private final JdbcClient jdbc;
@@ -62,6 +62,12 @@ class PersonStore {
                 .list();
     }
 
+    List<String> depots() {
+        return jdbc.sql("select distinct depot from person_post where depot is not null order by depot")
+                .query(String.class)
+                .list();
+    }
+
     Person person(Row row) {
         return row.person(jdbc.sql(POSTS + "where person_id = ? " + BY_POST)
                 .param(row.id())
@@ -92,11 +98,12 @@ class PersonStore {
     void replacePosts(long personId, List<PostHeld> posts) {
         jdbc.sql("delete from person_post where person_id = ?").param(personId).update();
         for (PostHeld held : posts) {
-            jdbc.sql("insert into person_post (person_id, post, first_day, last_day) values (?, ?, ?, ?)")
+            jdbc.sql("insert into person_post (person_id, post, first_day, last_day, depot) values (?, ?, ?, ?, ?)")
                     .param(1, personId)
                     .param(2, held.post().name())
                     .param(3, held.firstDay())
                     .param(4, held.lastDay())
+                    .param(5, held.depot())
                     .update();
         }
     }
@@ -122,6 +129,7 @@ class PersonStore {
             @Nullable Date lastDay = row.getDate("last_day");
             PostHeld held = new PostHeld(
                     Post.valueOf(row.getString("post")),
+                    row.getString("depot"),
                     row.getDate("first_day").toLocalDate(),
                     lastDay == null ? null : lastDay.toLocalDate());
             return new PostRow(row.getLong("person_id"), held);

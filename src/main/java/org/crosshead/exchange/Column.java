@@ -6,7 +6,7 @@ import java.util.stream.Stream;
 /**
  * A column of a file that can be imported.
  *
- * @param filled whether its cells must not be empty
+ * @param filled whether its cells must not be empty; a file may leave out a column whose cells may be
  * @param words what a cell may hold, for a column of words; empty otherwise
  */
 public record Column(String name, CellKind kind, boolean filled, List<String> words) {

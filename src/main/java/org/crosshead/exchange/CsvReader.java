@@ -144,6 +144,7 @@ final class CsvReader {
             }
         }
         file.columns().stream()
+                .filter(Column::filled)
                 .map(Column::name)
                 .filter(name -> !seen.contains(name))
                 .forEach(name -> problems.refuseFile(file.fileName(), 1, "column-missing", name));

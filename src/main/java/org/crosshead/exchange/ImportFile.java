@@ -40,7 +40,8 @@ public enum ImportFile {
             needed("staff_number", TEXT),
             neededWord("post", Post.class),
             needed("first_day", DAY),
-            optional("last_day", DAY)),
+            optional("last_day", DAY),
+            optional("depot", TEXT)),
     ROUTES(
             needed("code", TEXT),
             needed("name", TEXT),

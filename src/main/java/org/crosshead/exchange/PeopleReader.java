@@ -41,6 +41,7 @@ final class PeopleReader {
                         posts,
                         post -> new PostHeld(
                                 post.word("post", Post.class),
+                                post.textOrNull("depot"),
                                 moments.day(post, "first_day"),
                                 moments.dayOrNull(post, "last_day"))));
         return new Located<>(draft, line, parts.byPath());

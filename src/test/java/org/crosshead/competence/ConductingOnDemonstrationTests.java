@@ -186,7 +186,7 @@ class ConductingOnDemonstrationTests {
     /** Counted by hand from the ledger: the docks train is held whole by one driver, the branch train by one, the express by nobody. */
     @Test
     void trainsAreCoveredByWhoHoldsAllTheyAsk() throws Exception {
-        List<TrainCover.Pattern> patterns = cover.of(LocalDate.now(clock.withZone(zone)), List.of(0, 13));
+        List<TrainCover.Pattern> patterns = cover.of(null, LocalDate.now(clock.withZone(zone)), List.of(0, 13));
         assertThat(patterns)
                 .extracting(TrainCover.Pattern::code)
                 .as("the banker's driver is asked something else than the train's")
@@ -198,6 +198,15 @@ class ConductingOnDemonstrationTests {
         assertThat(patterns)
                 .as("if nothing is done")
                 .allMatch(one -> one.drivers().get(1) == 0);
+        List<TrainCover.Pattern> umberlow = cover.of("Umberlow", LocalDate.now(clock.withZone(zone)), List.of(0));
+        assertThat(umberlow)
+                .extracting(TrainCover.Pattern::code)
+                .as("trains of its own drivers, the banker's stretch of 1A40 among them")
+                .containsExactly("0L36", "1A40", "2B51", "4F12", "6U20", "8S60");
+        assertThat(umberlow)
+                .filteredOn(one -> one.code().equals("2B51"))
+                .extracting(one -> one.drivers().get(0))
+                .containsExactly(1);
         mvc.perform(get("/cover").with(user("m").roles("MANAGER")))
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString("2K07 Docks stopping train")))

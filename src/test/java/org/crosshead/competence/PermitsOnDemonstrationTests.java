@@ -461,6 +461,18 @@ class PermitsOnDemonstrationTests {
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString("Corwin Latch")));
         mvc.perform(get("/knowledge").with(user("d").roles("DRIVER"))).andExpect(status().isForbidden());
+        mvc.perform(get("/knowledge")
+                        .param("depot", "Quillhaven")
+                        .param("post", "DRIVER")
+                        .with(user("m").roles("MANAGER")))
+                .andExpect(content().string(containsString("Bettine Quarrel")))
+                .andExpect(content().string(not(containsString("Corwin Latch"))))
+                .andExpect(content().string(not(containsString(">UH<"))));
+        mvc.perform(get("/knowledge.csv")
+                        .param("depot", "Umberlow")
+                        .with(user("m").roles("MANAGER")))
+                .andExpect(content().string(containsString("D-04,Dorrit Halfpenny,Umberlow,SECTION,UH,HELD")))
+                .andExpect(content().string(not(containsString("D-02"))));
         mvc.perform(get("/knowledge/D-03").with(csrf()).with(user("m").roles("MANAGER")))
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString("lapsed")));

@@ -46,6 +46,7 @@ abstract class PeopleContract {
         assertThat(people.find(stored.id())).contains(stored);
         assertThat(people.byStaffNumber("T-1")).contains(stored);
         assertThat(people.byStaffNumber("T-2")).isEmpty();
+        assertThat(people.depots()).containsExactly("Fernbeck");
         assertThat(journal).containsExactly("person.entered person posts: 2");
     }
 
@@ -97,6 +98,8 @@ abstract class PeopleContract {
         return new PersonDraft(
                 "T-1",
                 "Ida Testwell",
-                List.of(new PostHeld(Post.DRIVER, MAY, null), new PostHeld(Post.FIREMAN, MAY.minusYears(5), MAY)));
+                List.of(
+                        new PostHeld(Post.DRIVER, "Fernbeck", MAY, null),
+                        new PostHeld(Post.FIREMAN, MAY.minusYears(5), MAY)));
     }
 }

@@ -68,6 +68,46 @@ class PersonRulesTests {
         assertThat(person.holds(Post.FIREMAN, DAY)).isFalse();
     }
 
+    @Test
+    void refusesADepotWithoutAName() {
+        assertThat(codes(with(new PostHeld(Post.DRIVER, " ", DAY, null))))
+                .containsExactly("posts[0].depot crew.refused.depot-blank");
+        assertThat(codes(with(new PostHeld(Post.DRIVER, "x".repeat(61), DAY, null))))
+                .containsExactly("posts[0].depot crew.refused.too-long");
+        assertThat(codes(with(new PostHeld(Post.DRIVER, "x".repeat(60), DAY, null))))
+                .isEmpty();
+    }
+
+    /** Who moves to another depot is of the first to the last day there; who has left is of none. */
+    @Test
+    void belongsToADepotFromDayToDay() {
+        Person person = new Person(
+                1,
+                "T-1",
+                "Ida Testwell",
+                List.of(
+                        new PostHeld(Post.DRIVER, "Fernbeck", DAY, DAY.plusDays(9)),
+                        new PostHeld(Post.DRIVER, "Highmoor", DAY.plusDays(10), DAY.plusDays(20)),
+                        new PostHeld(Post.ASSESSOR, "Fernbeck", DAY, DAY.plusDays(5))));
+
+        assertThat(new Group(Post.DRIVER, "Fernbeck").includes(person, DAY.plusDays(9)))
+                .isTrue();
+        assertThat(new Group(Post.DRIVER, "Fernbeck").includes(person, DAY.plusDays(10)))
+                .isFalse();
+        assertThat(new Group(Post.DRIVER, "Highmoor").includes(person, DAY.plusDays(10)))
+                .isTrue();
+        assertThat(new Group(Post.ASSESSOR, "Fernbeck").includes(person, DAY.plusDays(6)))
+                .isFalse();
+        assertThat(new Group(null, "Fernbeck").includes(person, DAY.plusDays(6)))
+                .isTrue();
+        assertThat(Group.EVERYBODY.includes(person, DAY.plusDays(20))).isTrue();
+        assertThat(Group.EVERYBODY.includes(person, DAY.plusDays(21)))
+                .as("who has left")
+                .isFalse();
+        assertThat(person.depots(DAY)).containsExactly("Fernbeck");
+        assertThat(person.depots(DAY.plusDays(21))).isEmpty();
+    }
+
     private static PersonDraft with(PostHeld... posts) {
         return new PersonDraft("T-1", "Ida Testwell", List.of(posts));
     }

@@ -47,6 +47,14 @@ class CsvReaderTests {
     }
 
     @Test
+    void takesAFileWithoutAColumnWhoseCellsMayBeEmpty() {
+        List<Line> lines = read("posts.csv", "staff_number,post,first_day\nT-1,DRIVER,2030-05-06\n");
+
+        assertThat(problems.first()).isEmpty();
+        assertThat(lines.get(0).textOrNull("depot")).isNull();
+    }
+
+    @Test
     void refusesAMissingAnUnknownAndARepeatedColumn() {
         read("people.csv", "name,colour,name\nIda,red,Ida\n");
 

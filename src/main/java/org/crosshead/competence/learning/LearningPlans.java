@@ -164,16 +164,20 @@ public class LearningPlans {
         journal.write("learning.opened", SUBJECT, person.id(), subject.code());
     }
 
-    /** Opens a plan for somebody who lapsed, where it can be learned now and there is none. */
+    /** Says whether a road or class can be learned now: it is open, and somebody is named who teaches it. */
+    public boolean isTaught(Subject subject) {
+        return laidDown.isOpen(subject, today()) && teacher(subject) != null;
+    }
+
+    /** Opens a plan for somebody who is asked to begin, where it can be learned now and there is none. */
     @Transactional
     @PreAuthorize("hasAnyRole('MANAGER', 'INSPECTOR')")
     public void begin(long personId, Subject subject) {
         boolean there =
                 store.open(personId).stream().anyMatch(plan -> plan.subject().equals(subject));
-        LocalDate today = today();
-        if (!there && laidDown.isOpen(subject, today) && teacher(subject) != null) {
+        if (!there && isTaught(subject)) {
             store.insert(
-                    new LearningPlan(0, personId, subject, today, actor.get().name(), null, null));
+                    new LearningPlan(0, personId, subject, today(), actor.get().name(), null, null));
             journal.write("learning.opened", SUBJECT, personId, subject.code());
         }
     }

@@ -15,6 +15,7 @@ import org.crosshead.competence.learning.LearningPlans;
 import org.crosshead.competence.learning.LearningTurns;
 import org.crosshead.competence.refresh.RefreshProblem.Need;
 import org.crosshead.competence.refresh.RefreshProblem.Option;
+import org.crosshead.crew.Group;
 import org.crosshead.platform.CurrentActor;
 import org.crosshead.platform.Journal;
 import org.crosshead.working.TrainSummary;
@@ -103,31 +104,44 @@ public class RefreshPlans {
      */
     public record Open(Need need, int lacks, Reason reason) {}
 
-    /** A plan with what it was made for. */
+    /**
+     * A plan with what it was made for.
+     *
+     * @param group whose knowledge and trips are planned
+     * @param unmet what stays thin because nobody can begin with it
+     */
     public record Result(
-            LocalDate day, RefreshProblem problem, RefreshPlan plan, Map<Long, TrainSummary> trains, List<Open> open) {}
+            LocalDate day,
+            Group group,
+            RefreshProblem problem,
+            RefreshPlan plan,
+            Map<Long, TrainSummary> trains,
+            List<Open> open,
+            List<ThinCover.Unmet> unmet) {}
 
     public Standing standing() {
         return standing;
     }
 
-    /** Begins a plan from what is known now, unless one is in the making. */
+    /** Begins a plan for a group of people from what is known now, unless one is in the making. */
     @PreAuthorize("hasRole('MANAGER')")
-    public synchronized void begin() {
+    public synchronized void begin(Group group) {
         if (!standing.works()) {
             standing = new Standing(Phase.READS, null);
-            worker.execute(new DelegatingSecurityContextRunnable(this::make));
+            worker.execute(new DelegatingSecurityContextRunnable(() -> make(group)));
         }
     }
 
-    private void make() {
+    private void make(Group group) {
         try {
             LocalDate today = LocalDate.now(clock.withZone(zone));
             Map<Long, TrainSummary> coming = coming(today);
-            RefreshProblem problem = problems.of(today, coming);
+            RefreshProblems.Read read = problems.of(today, group, coming);
+            RefreshProblem problem = read.problem();
             standing = new Standing(Phase.SOLVES, null);
             RefreshPlan plan = RefreshSolver.plan(problem, SECONDS);
-            standing = new Standing(Phase.READY, new Result(today, problem, plan, coming, open(problem, plan)));
+            standing = new Standing(
+                    Phase.READY, new Result(today, group, problem, plan, coming, open(problem, plan), read.unmet()));
         } catch (RuntimeException | Error ex) {
             LOG.error("The plan of refreshing turns could not be made", ex);
             standing = new Standing(Phase.FAILED, null);

@@ -8,13 +8,16 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.crosshead.competence.Holding;
 import org.crosshead.competence.Knowledge;
 import org.crosshead.competence.KnowledgePolicies;
 import org.crosshead.competence.KnowledgePolicy;
 import org.crosshead.competence.Subject;
 import org.crosshead.competence.TrainDemands;
+import org.crosshead.competence.learning.LearningPlan;
 import org.crosshead.competence.learning.LearningPlans;
 import org.crosshead.competence.learning.LearningTurn;
 import org.crosshead.competence.learning.LearningTurns;
@@ -22,8 +25,10 @@ import org.crosshead.competence.refresh.RefreshProblem.Aim;
 import org.crosshead.competence.refresh.RefreshProblem.Limits;
 import org.crosshead.competence.refresh.RefreshProblem.Need;
 import org.crosshead.competence.refresh.RefreshProblem.Option;
+import org.crosshead.crew.Group;
 import org.crosshead.crew.People;
 import org.crosshead.crew.Person;
+import org.crosshead.crew.Post;
 import org.crosshead.routeknowledge.LearningNeeds;
 import org.crosshead.working.CrewBooking;
 import org.crosshead.working.Train;
@@ -67,19 +72,29 @@ class RefreshProblems {
         this.turns = turns;
     }
 
-    /** A train to come, with its driver who holds all of it that is told. */
-    private record Turn(Train train, Instant from, Instant to, long driverId, List<Subject> subjects) {}
+    /**
+     * A train to come, with one of its drivers.
+     *
+     * @param subjects of what is asked of the driver, those that they hold then
+     */
+    private record Turn(
+            Train train, Instant from, Instant to, long driverId, Set<Subject> asked, List<Subject> subjects) {}
 
-    /** Returns the problem of the eight weeks from a day on, with the trains that run in them. */
-    RefreshProblem of(LocalDate today, Map<Long, TrainSummary> coming) {
+    /** A problem, and what stays thin because nobody can begin with it. */
+    record Read(RefreshProblem problem, List<ThinCover.Unmet> unmet) {}
+
+    /** Returns the problem of the eight weeks from a day on for a group of people, with the trains that run in them. */
+    Read of(LocalDate today, Group group, Map<Long, TrainSummary> coming) {
         LocalDate end = today.plusDays((long) WEEKS * WEEK_DAYS);
         Map<Subject, Map<Long, Holding>> all =
                 knowledge.everybody(knowledge.subjects(), List.of(today)).get(0);
         List<Turn> running = turns(coming, all);
+        Set<Long> meant = group.members(people.all(), today);
         List<Need> needs = new ArrayList<>();
         all.forEach((subject, holders) -> holders.forEach((person, holding) -> {
             LocalDate last = holding.lastGoodDay();
-            boolean lapses = subject.kind() != Subject.Kind.PERSON
+            boolean lapses = meant.contains(person)
+                    && subject.kind() != Subject.Kind.PERSON
                     && holding.counts()
                     && last != null
                     && !last.isAfter(end)
@@ -91,14 +106,17 @@ class RefreshProblems {
                 needs.add(new Need(person, subject, last));
             }
         }));
-        needs.addAll(lacked(today, end));
-        needs.addAll(thin(today, end, all));
+        needs.addAll(lacked(today, end).stream()
+                .filter(need -> meant.contains(need.personId()))
+                .toList());
+        ThinCover.Plan thin = thin(today, end, group, all, running);
+        needs.addAll(thin.needs());
         Limits limits = new Limits(
                 Limits.COMMON.perTrain(),
                 Limits.COMMON.perTeacher(),
                 Limits.COMMON.perWeek(),
                 policies.on(today).hours().restLeast());
-        return new RefreshProblem(needs, options(needs, running, today), limits);
+        return new Read(new RefreshProblem(needs, options(needs, running, today), limits), thin.unmet());
     }
 
     /** Returns the trips that learners lack by their plans, those that are booked already left out. */
@@ -125,38 +143,48 @@ class RefreshProblems {
         return needs;
     }
 
-    /** Returns trips for those who lapsed last on what fewer hold than the policy's least; who learns it by a plan is left out. */
-    private List<Need> thin(LocalDate today, LocalDate end, Map<Subject, Map<Long, Holding>> all) {
-        int least = policies.on(today).upkeep().holdersLeast();
-        List<LearningPlans.Progress> plans = learning.visible(true);
-        List<Need> needs = new ArrayList<>();
-        all.forEach((subject, holders) -> {
-            long hold = holders.values().stream().filter(Holding::counts).count();
-            if (subject.kind() == Subject.Kind.PERSON || hold >= least) {
-                return;
-            }
-            holders.entrySet().stream()
-                    .filter(one -> one.getValue().state() == Holding.State.LAPSED)
-                    .filter(one -> plans.stream()
-                            .noneMatch(plan -> plan.plan().personId() == one.getKey()
-                                    && plan.plan().subject().equals(subject)))
-                    .sorted(Comparator.comparing((Map.Entry<Long, Holding> one) -> worked(one.getValue()))
-                            .reversed())
-                    .limit(least - hold)
-                    .forEach(one -> needs.add(
-                            new Need(one.getKey(), subject, end, trips(one.getKey(), subject, today), Aim.COVER)));
-        });
-        return needs;
-    }
+    /** Returns who begins with what too few of the group hold. */
+    private ThinCover.Plan thin(
+            LocalDate today, LocalDate end, Group group, Map<Subject, Map<Long, Holding>> all, List<Turn> running) {
+        List<Person> everybody = people.all();
+        Map<Subject, Set<Long>> learners = learning.visible(true).stream()
+                .map(LearningPlans.Progress::plan)
+                .collect(Collectors.groupingBy(
+                        LearningPlan::subject, Collectors.mapping(LearningPlan::personId, Collectors.toSet())));
+        ThinCover cover = new ThinCover(
+                all,
+                group.members(everybody, today),
+                new Group(Post.DRIVER, group.depot()).members(everybody, today),
+                learners,
+                running.stream()
+                        .map(turn -> new ThinCover.Asked(turn.driverId(), turn.asked()))
+                        .distinct()
+                        .toList(),
+                policies.on(today).upkeep().holdersLeast());
+        return cover.plan(
+                new ThinCover.Teaching() {
+                    @Override
+                    public boolean isTaught(Subject subject) {
+                        return learning.isTaught(subject);
+                    }
 
-    private static LocalDate worked(Holding holding) {
-        LocalDate worked = holding.lastWorked();
-        return worked == null ? LocalDate.MIN : worked;
-    }
+                    @Override
+                    public boolean isRun(Subject subject) {
+                        return running.stream().anyMatch(turn -> turn.subjects().contains(subject));
+                    }
 
-    /** Where nothing is laid down, one trip. */
-    private int trips(long personId, Subject subject, LocalDate today) {
-        return Math.max(1, knowledge.learned(personId, subject, today).needs().trips());
+                    /** Where nothing is laid down, one trip. */
+                    @Override
+                    public int trips(long personId, Subject subject) {
+                        return Math.max(
+                                1,
+                                knowledge
+                                        .learned(personId, subject, today)
+                                        .needs()
+                                        .trips());
+                    }
+                },
+                end);
     }
 
     private static void lack(List<Need> needs, LearningPlans.Progress one, LocalDate last, int count, Aim aim) {
@@ -177,7 +205,13 @@ class RefreshProblems {
                         .toList();
                 boolean driver = demand.subjects().stream().anyMatch(subject -> subject.kind() == Subject.Kind.SECTION);
                 if (driver && !held.isEmpty()) {
-                    turns.add(new Turn(train, summary.departs(), summary.arrives(), demand.personId(), held));
+                    turns.add(new Turn(
+                            train,
+                            summary.departs(),
+                            summary.arrives(),
+                            demand.personId(),
+                            Set.copyOf(demand.subjects()),
+                            held));
                 }
             }
         }

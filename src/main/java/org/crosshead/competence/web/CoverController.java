@@ -7,9 +7,11 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.crosshead.competence.KnowledgePolicies;
 import org.crosshead.competence.TrainCover;
+import org.crosshead.crew.People;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 
 /** Where the depot is thin: how many drivers could work each train, this month and in each of the next twelve. */
 @Controller
@@ -19,12 +21,14 @@ class CoverController {
 
     private final TrainCover cover;
     private final KnowledgePolicies policies;
+    private final People people;
     private final Clock clock;
     private final ZoneId zone;
 
-    CoverController(TrainCover cover, KnowledgePolicies policies, Clock clock, ZoneId zone) {
+    CoverController(TrainCover cover, KnowledgePolicies policies, People people, Clock clock, ZoneId zone) {
         this.cover = cover;
         this.policies = policies;
+        this.people = people;
         this.clock = clock;
         this.zone = zone;
     }
@@ -45,12 +49,16 @@ class CoverController {
     }
 
     @GetMapping("/cover")
-    String trains(Model model) {
+    String trains(@RequestParam(defaultValue = "") String depot, Model model) {
         LocalDate today = LocalDate.now(clock.withZone(zone));
         List<Integer> months = IntStream.rangeClosed(0, MONTHS).boxed().toList();
         model.addAttribute(
                 "rows",
-                cover.of(today, months).stream().map(CoverController::row).toList());
+                cover.of(depot.isBlank() ? null : depot, today, months).stream()
+                        .map(CoverController::row)
+                        .toList());
+        model.addAttribute("depot", depot);
+        model.addAttribute("depots", people.depots());
         model.addAttribute("least", policies.on(today).upkeep().holdersLeast());
         return "competence/cover";
     }

@@ -10,6 +10,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,6 +21,8 @@ import org.crosshead.competence.Holding;
 import org.crosshead.competence.Knowledge;
 import org.crosshead.competence.KnowledgePolicies;
 import org.crosshead.competence.Subject;
+import org.crosshead.competence.SubjectCover;
+import org.crosshead.crew.Group;
 import org.crosshead.crew.People;
 import org.crosshead.crew.Person;
 import org.crosshead.crew.Post;
@@ -46,6 +49,7 @@ class EverybodyController {
     private final Knowledge knowledge;
     private final KnowledgePolicies policies;
     private final People people;
+    private final SubjectCover cover;
     private final RouteSections sections;
     private final Routes routes;
     private final Clock clock;
@@ -55,6 +59,7 @@ class EverybodyController {
             Knowledge knowledge,
             KnowledgePolicies policies,
             People people,
+            SubjectCover cover,
             RouteSections sections,
             Routes routes,
             Clock clock,
@@ -62,6 +67,7 @@ class EverybodyController {
         this.knowledge = knowledge;
         this.policies = policies;
         this.people = people;
+        this.cover = cover;
         this.sections = sections;
         this.routes = routes;
         this.clock = clock;
@@ -80,36 +86,43 @@ class EverybodyController {
             Subject.@Nullable Kind kind,
             @Nullable String route,
             @Nullable Post post,
+            @Nullable String depot,
             @Nullable Integer from) {
+
+        Group group() {
+            return new Group(post, depot == null || depot.isBlank() ? null : depot);
+        }
 
         int first() {
             return from == null || from < 0 ? 0 : from;
         }
     }
 
-    /** A line of the table. */
-    record Row(Person person, List<Optional<Holding>> cells) {}
-
-    /** How many could work a subject now and in each of the coming months, if nothing is done. */
-    record Cover(Subject subject, List<Long> months) {}
+    /**
+     * A line of the table.
+     *
+     * @param depots from which they work on the day
+     */
+    record Row(Person person, List<String> depots, List<Optional<Holding>> cells) {}
 
     @GetMapping("/knowledge")
     String everybody(Asked asked, Model model) {
         LocalDate today = LocalDate.now(clock.withZone(zone));
         LocalDate day = day(asked.day(), today);
-        List<Subject> subjects = subjects(asked);
+        List<Person> group = people(asked, day);
+        List<Subject> subjects = subjects(asked, group);
         List<Subject> shown = subjects.subList(0, Math.min(SUBJECTS_SHOWN, subjects.size()));
         Map<Subject, Map<Long, Holding>> all = holdings(shown, asked, day, today);
         Set<Long> concerned = all.values().stream()
                 .flatMap(holders -> holders.keySet().stream())
                 .collect(Collectors.toSet());
-        List<Person> there = people(asked, day).stream()
-                .filter(person -> concerned.contains(person.id()))
-                .toList();
+        List<Person> there =
+                group.stream().filter(person -> concerned.contains(person.id())).toList();
         int first = Math.min(asked.first(), there.size());
         List<Row> rows = there.subList(first, Math.min(first + PEOPLE_SHOWN, there.size())).stream()
                 .map(person -> new Row(
                         person,
+                        person.depots(day),
                         shown.stream()
                                 .map(subject -> Optional.ofNullable(
                                         all.getOrDefault(subject, Map.of()).get(person.id())))
@@ -125,32 +138,38 @@ class EverybodyController {
         model.addAttribute("first", first);
         model.addAttribute("next", first + PEOPLE_SHOWN < there.size() ? first + PEOPLE_SHOWN : null);
         model.addAttribute("before", first > 0 ? Math.max(0, first - PEOPLE_SHOWN) : null);
-        model.addAttribute("cover", day.isBefore(today) ? List.of() : cover(shown, day));
+        model.addAttribute("cover", day.isBefore(today) ? List.of() : cover.of(shown, asked.group(), day, MONTHS));
         model.addAttribute("policy", policies.on(day));
         model.addAttribute("kinds", Subject.Kind.values());
         model.addAttribute(
                 "routes", routes.all().stream().map(RouteSummary::code).sorted().toList());
+        model.addAttribute("depots", people.depots());
         model.addAttribute("posts", List.of(Post.DRIVER, Post.FIREMAN, Post.INSPECTOR, Post.ASSESSOR));
         return "competence/everybody";
     }
 
-    private List<Subject> subjects(Asked asked) {
+    /** Returns the subjects meant; with a depot, those with which any of its people have to do. */
+    private List<Subject> subjects(Asked asked, Collection<Person> group) {
         String route = asked.route() == null ? "" : asked.route();
         Set<String> onRoute = sections.all().stream()
                 .filter(section -> section.routeCode().equals(route))
                 .map(RouteSection::code)
                 .collect(Collectors.toSet());
-        return knowledge.subjects().stream()
+        List<Subject> all = asked.group().depot() == null
+                ? knowledge.subjects()
+                : knowledge.subjects(group.stream().map(Person::id).toList());
+        return all.stream()
                 .filter(subject -> asked.kind() == null || subject.kind() == asked.kind())
                 .filter(subject ->
                         route.isEmpty() || (subject.kind() == Subject.Kind.SECTION && onRoute.contains(subject.code())))
                 .toList();
     }
 
+    /** Returns those meant who hold a post on the day. */
     private List<Person> people(Asked asked, LocalDate day) {
-        Post post = asked.post();
+        Group group = asked.group();
         return people.all().stream()
-                .filter(person -> post == null || person.holds(post, day))
+                .filter(person -> group.includes(person, day))
                 .toList();
     }
 
@@ -166,20 +185,6 @@ class EverybodyController {
         return knowledge.everybodyAsKnown(subjects, day, knownAt);
     }
 
-    private List<Cover> cover(List<Subject> subjects, LocalDate day) {
-        List<Map<Subject, Map<Long, Holding>>> ahead = knowledge.everybody(
-                subjects, MONTHS.stream().map(day::plusMonths).toList());
-        return subjects.stream()
-                .map(subject -> new Cover(
-                        subject,
-                        ahead.stream()
-                                .map(then -> then.getOrDefault(subject, Map.of()).values().stream()
-                                        .filter(Holding::counts)
-                                        .count())
-                                .toList()))
-                .toList();
-    }
-
     /** Everything that the choice leaves, a line for each person and subject. */
     @GetMapping("/knowledge.csv")
     void csv(Asked asked, HttpServletResponse response) throws IOException {
@@ -187,27 +192,28 @@ class EverybodyController {
         LocalDate day = day(asked.day(), today);
         Map<Long, Person> there =
                 people(asked, day).stream().collect(Collectors.toMap(Person::id, Function.identity()));
-        Map<Subject, Map<Long, Holding>> all = holdings(subjects(asked), asked, day, today);
+        Map<Subject, Map<Long, Holding>> all = holdings(subjects(asked, there.values()), asked, day, today);
         response.setContentType("text/csv;charset=UTF-8");
         response.setHeader(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"knowledge-" + day + ".csv\"");
         try (Writer out = new OutputStreamWriter(response.getOutputStream(), StandardCharsets.UTF_8)) {
-            out.write("staff_number,name,subject,code,state,last_good_day,last_worked,assessed,limits\r\n");
+            out.write("staff_number,name,depots,subject,code,state,last_good_day,last_worked,assessed,limits\r\n");
             for (Map<Long, Holding> holders : all.values()) {
                 for (Map.Entry<Long, Holding> one : holders.entrySet()) {
                     Person person = there.get(one.getKey());
                     if (person != null) {
-                        out.write(line(person, one.getValue()));
+                        out.write(line(person, day, one.getValue()));
                     }
                 }
             }
         }
     }
 
-    private static String line(Person person, Holding holding) {
+    private static String line(Person person, LocalDate on, Holding holding) {
         return String.join(
                         ",",
                         cell(person.staffNumber()),
                         cell(person.name()),
+                        cell(String.join("; ", person.depots(on))),
                         holding.subject().kind().name(),
                         cell(holding.subject().code()),
                         holding.state().name(),

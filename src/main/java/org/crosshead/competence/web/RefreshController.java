@@ -11,6 +11,7 @@ import org.crosshead.competence.refresh.RefreshPlans;
 import org.crosshead.competence.refresh.RefreshProblem;
 import org.crosshead.competence.refresh.RefreshProblem.Need;
 import org.crosshead.competence.refresh.RefreshProblem.Option;
+import org.crosshead.crew.Group;
 import org.crosshead.crew.People;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -62,6 +63,7 @@ class RefreshController {
         model.addAttribute("manager", manager);
         model.addAttribute("all", all);
         model.addAttribute("standing", standing);
+        model.addAttribute("depots", people.depots());
         model.addAttribute("rows", result == null || !all ? List.of() : rows(result, names));
         model.addAttribute(
                 "open",
@@ -114,8 +116,8 @@ class RefreshController {
     }
 
     @PostMapping
-    String begin() {
-        plans.begin();
+    String begin(@RequestParam(defaultValue = "") String depot) {
+        plans.begin(new Group(null, depot.isBlank() ? null : depot));
         return "redirect:/refresh";
     }
 

@@ -48,7 +48,8 @@ class PeopleController {
 
     @GetMapping("/new")
     ModelAndView fresh(HttpServletRequest request) {
-        return page(new PersonPage(PersonForm.empty(), true, mayEdit(request), List.of()), HttpStatus.OK);
+        return page(
+                new PersonPage(PersonForm.empty(), true, mayEdit(request), List.of(), people.depots()), HttpStatus.OK);
     }
 
     @PostMapping("/new")
@@ -68,7 +69,7 @@ class PeopleController {
     @GetMapping("/{staffNumber}")
     ModelAndView person(@PathVariable String staffNumber, HttpServletRequest request) {
         PersonForm form = PersonForm.of(known(staffNumber));
-        return page(new PersonPage(form, false, mayEdit(request), List.of()), HttpStatus.OK);
+        return page(new PersonPage(form, false, mayEdit(request), List.of(), people.depots()), HttpStatus.OK);
     }
 
     @PostMapping("/{staffNumber}")
@@ -105,9 +106,9 @@ class PeopleController {
         return people.byStaffNumber(staffNumber).orElseThrow(() -> new NotFoundException("person", staffNumber));
     }
 
-    private static ModelAndView refused(
+    private ModelAndView refused(
             PersonForm form, boolean fresh, List<PersonProblem> problems, HttpServletRequest request) {
-        return page(new PersonPage(form.withEmptyRows(), fresh, mayEdit(request), problems), REFUSED);
+        return page(new PersonPage(form.withEmptyRows(), fresh, mayEdit(request), problems, people.depots()), REFUSED);
     }
 
     private static ModelAndView page(PersonPage page, HttpStatusCode status) {

@@ -26,10 +26,10 @@ record PersonForm(String staffNumber, String name, List<PostRow> posts) {
     }
 
     /** One row of the table of posts; all empty means no post. */
-    record PostRow(String post, String firstDay, String lastDay) {
+    record PostRow(String post, String depot, String firstDay, String lastDay) {
 
         boolean empty() {
-            return post.isEmpty() && firstDay.isEmpty() && lastDay.isEmpty();
+            return post.isEmpty() && depot.isEmpty() && firstDay.isEmpty() && lastDay.isEmpty();
         }
     }
 
@@ -41,6 +41,7 @@ record PersonForm(String staffNumber, String name, List<PostRow> posts) {
         List<PostRow> rows = person.posts().stream()
                 .map(held -> new PostRow(
                         held.post().name(),
+                        Optional.ofNullable(held.depot()).orElse(""),
                         held.firstDay().toString(),
                         Optional.ofNullable(held.lastDay())
                                 .map(LocalDate::toString)
@@ -53,14 +54,16 @@ record PersonForm(String staffNumber, String name, List<PostRow> posts) {
         List<String> posts = typed.getOrDefault("post", List.of());
         List<PostRow> rows = new ArrayList<>();
         for (int i = 0; i < Math.min(posts.size(), ROWS_MAX); i++) {
-            rows.add(new PostRow(at(typed, "post", i), at(typed, "firstDay", i), at(typed, "lastDay", i)));
+            rows.add(new PostRow(
+                    at(typed, "post", i), at(typed, "depot", i), at(typed, "firstDay", i), at(typed, "lastDay", i)));
         }
         return new PersonForm(staffNumber.strip(), at(typed, "name", 0), rows);
     }
 
     PersonForm withEmptyRows() {
         Stream<PostRow> filled = posts.stream().filter(row -> !row.empty());
-        Stream<PostRow> empty = Stream.generate(() -> new PostRow("", "", "")).limit(EMPTY_ROWS);
+        Stream<PostRow> empty =
+                Stream.generate(() -> new PostRow("", "", "", "")).limit(EMPTY_ROWS);
         return new PersonForm(staffNumber, name, Stream.concat(filled, empty).toList());
     }
 
@@ -96,6 +99,7 @@ record PersonForm(String staffNumber, String name, List<PostRow> posts) {
                 posts.stream()
                         .map(row -> new PostHeld(
                                 post(row.post()).orElseThrow(),
+                                row.depot().isEmpty() ? null : row.depot(),
                                 day(row.firstDay()).orElseThrow(),
                                 day(row.lastDay()).orElse(null)))
                         .toList());

@@ -9,11 +9,13 @@ import org.crosshead.crew.Post;
  *
  * @param fresh whether nobody is stored yet, so that the staff number is typed too
  * @param mayEdit whether the reader may change it
+ * @param depots that are known, to choose from
  */
-record PersonPage(PersonForm form, boolean fresh, boolean mayEdit, List<PersonProblem> problems) {
+record PersonPage(PersonForm form, boolean fresh, boolean mayEdit, List<PersonProblem> problems, List<String> depots) {
 
     PersonPage {
         problems = List.copyOf(problems);
+        depots = List.copyOf(depots);
     }
 
     public List<PersonProblem> problemsOf(String field) {

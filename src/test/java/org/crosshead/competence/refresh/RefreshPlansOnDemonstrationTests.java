@@ -21,6 +21,7 @@ import org.crosshead.competence.Subject;
 import org.crosshead.competence.learning.LearningPlans;
 import org.crosshead.competence.learning.LearningTurns;
 import org.crosshead.competence.refresh.RefreshProblem.Aim;
+import org.crosshead.crew.Group;
 import org.crosshead.crew.People;
 import org.crosshead.platform.ServiceJob;
 import org.crosshead.working.DayShift;
@@ -111,7 +112,7 @@ class RefreshPlansOnDemonstrationTests {
 
     @Test
     void whoseKnowledgeLapsesIsPutOnTheTrainWhoseDriverHoldsIt() {
-        RefreshProblem problem = problems.of(today, coming());
+        RefreshProblem problem = problems.of(today, Group.EVERYBODY, coming()).problem();
         int need = problem.needs().stream()
                 .filter(one -> one.personId() == person && one.subject().equals(road))
                 .map(problem.needs()::indexOf)
@@ -130,8 +131,9 @@ class RefreshPlansOnDemonstrationTests {
 
     @Test
     void planIsProposedAndTheirOwnAnswerCounts() throws InterruptedException {
-        assertThatThrownBy(plans::begin).isInstanceOf(org.springframework.security.core.AuthenticationException.class);
-        ServiceJob.run(MANAGER, plans::begin);
+        assertThatThrownBy(() -> plans.begin(Group.EVERYBODY))
+                .isInstanceOf(org.springframework.security.core.AuthenticationException.class);
+        ServiceJob.run(MANAGER, () -> plans.begin(Group.EVERYBODY));
         for (int i = 0; i < 400 && plans.standing().works(); i++) {
             TimeUnit.MILLISECONDS.sleep(100);
         }
@@ -162,7 +164,7 @@ class RefreshPlansOnDemonstrationTests {
         Subject docks = new Subject(Subject.Kind.SECTION, "MQ-DN");
         long learner = people.byStaffNumber("F-02").orElseThrow().id();
         ServiceJob.run(MANAGER, () -> learning.open("F-02", docks, null));
-        RefreshProblem problem = problems.of(today, coming());
+        RefreshProblem problem = problems.of(today, Group.EVERYBODY, coming()).problem();
         List<RefreshProblem.Need> needs = problem.needs().stream()
                 .filter(need -> need.personId() == learner)
                 .toList();
@@ -176,7 +178,7 @@ class RefreshPlansOnDemonstrationTests {
         assertThat(option.needs()).as("a trip, and in the dark").hasSize(2);
         turns.takeUp(option.trainId(), learner, option.teacherId());
         assertThat(turns.visible(true)).anyMatch(turn -> turn.learnerId() == learner);
-        assertThat(problems.of(today, coming()).needs())
+        assertThat(problems.of(today, Group.EVERYBODY, coming()).problem().needs())
                 .filteredOn(need -> need.personId() == learner)
                 .extracting(RefreshProblem.Need::aim, RefreshProblem.Need::count)
                 .containsExactly(tuple(Aim.TRIPS, 5));
@@ -198,13 +200,13 @@ class RefreshPlansOnDemonstrationTests {
         assertThat(covers(lapsed)).extracting(RefreshProblem.Need::count).containsExactly(6);
         ServiceJob.run(MANAGER, () -> learning.begin(lapsed, docks));
         assertThat(covers(lapsed)).as("a plan asks for the trips now").isEmpty();
-        assertThat(problems.of(today, coming()).needs())
+        assertThat(problems.of(today, Group.EVERYBODY, coming()).problem().needs())
                 .anyMatch(need -> need.personId() == lapsed && need.aim() == Aim.TRIPS);
         jdbc.sql("update knowledge_policy set holders_least = 2").update();
     }
 
     private List<RefreshProblem.Need> covers(long personId) {
-        return problems.of(today, coming()).needs().stream()
+        return problems.of(today, Group.EVERYBODY, coming()).problem().needs().stream()
                 .filter(need -> need.personId() == personId && need.aim() == Aim.COVER)
                 .toList();
     }
