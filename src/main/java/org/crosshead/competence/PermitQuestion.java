@@ -83,10 +83,12 @@ class PermitQuestion {
         KnowledgePolicy policy = policies.on(day);
         List<TrainDraft.Leg> diverted =
                 diversions.of(train.id()).stream().map(Diversions.Planned::leg).toList();
-        CrewDuties duties = duties(train, diverted, policy);
+        TrainRoad road = road(train, diverted);
+        CrewDuties duties = new CrewDuties(
+                train.content(), road, engines, this::id, post -> others(train.content(), post), policy.needs());
         List<Needs> detours = duties.detours(diverted);
         List<Needs> needs = duties.needs();
-        List<Companion> companions = duties.companions();
+        List<Companion> companions = companions(train, road, policy);
         Instant now = clock.instant();
         Set<Long> crew = new HashSet<>();
         Set<Subject> subjects = new HashSet<>(policy.needs());
@@ -105,7 +107,7 @@ class PermitQuestion {
                 policy.version(),
                 needs,
                 companions,
-                duties.gaps(),
+                road.gaps(),
                 store.declined(train.id()),
                 bars(train, policy.hours()),
                 held,
@@ -165,21 +167,24 @@ class PermitQuestion {
         return new HoursRules.Work(booking.from(), to);
     }
 
-    private CrewDuties duties(Train train, List<TrainDraft.Leg> diverted, KnowledgePolicy policy) {
-        TrainDraft content = train.content();
-        Set<String> routes = Stream.concat(content.legs().stream(), diverted.stream())
+    private TrainRoad road(Train train, List<TrainDraft.Leg> diverted) {
+        Set<String> routes = Stream.concat(train.content().legs().stream(), diverted.stream())
                 .map(TrainDraft.Leg::routeCode)
                 .collect(Collectors.toSet());
-        return new CrewDuties(
-                content,
-                sections.ofRoutes(routes),
-                engines,
-                this::id,
-                post -> others(content, post),
-                policy.needs(),
-                accepted(train.id(), policy.regime()),
-                Set.copyOf(people.holding(Post.INSPECTOR, content.day())),
-                (person, subject) -> knowledge.isRecognised(person, subject, turnEnds(content)));
+        return new TrainRoad(train.content(), sections.ofRoutes(routes));
+    }
+
+    private List<Companion> companions(Train train, TrainRoad road, KnowledgePolicy policy) {
+        TrainDraft content = train.content();
+        return new CrewCompanions(
+                        content,
+                        road,
+                        engines,
+                        this::id,
+                        accepted(train.id(), policy.regime()),
+                        Set.copyOf(people.holding(Post.INSPECTOR, content.day())),
+                        (person, subject) -> knowledge.isRecognised(person, subject, turnEnds(content)))
+                .all();
     }
 
     /** Returns by conductor driver whom they have accepted to conduct on a train by a case that is permitted. */

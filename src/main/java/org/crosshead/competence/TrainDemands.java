@@ -1,7 +1,6 @@
 package org.crosshead.competence;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.crosshead.crew.People;
 import org.crosshead.crew.Person;
@@ -42,14 +41,11 @@ public class TrainDemands {
     public List<Demand> of(Train train) {
         return new CrewDuties(
                         train.content(),
-                        sections.all(),
+                        new TrainRoad(train.content(), sections.all()),
                         engines,
                         number -> people.byStaffNumber(number).map(Person::id).orElse(-1L),
                         post -> List.of(),
-                        Set.of(),
-                        Map.of(),
-                        Set.of(),
-                        (person, subject) -> false)
+                        Set.of())
                 .needs().stream()
                         .map(needs -> new Demand(
                                 needs.personId(),

@@ -6,7 +6,6 @@ import static org.mockito.Mockito.mock;
 import static org.mockito.Mockito.when;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.crosshead.route.Direction;
@@ -42,19 +41,15 @@ class CrewDutiesTests {
                 List.of());
     }
 
+    private static TrainRoad road(RouteSection... sections) {
+        return new TrainRoad(WorkingFixtures.train(), List.of(sections));
+    }
+
     private static CrewDuties duties(RouteSection... sections) {
         Engines engines = mock(Engines.class);
         when(engines.current(anyString())).thenReturn(Optional.empty());
         return new CrewDuties(
-                WorkingFixtures.train(),
-                List.of(sections),
-                engines,
-                number -> 1,
-                post -> List.of(),
-                Set.of(),
-                Map.of(),
-                Set.of(),
-                (person, subject) -> false);
+                WorkingFixtures.train(), road(sections), engines, number -> 1, post -> List.of(), Set.of());
     }
 
     private static List<String> asked(RouteSection... sections) {
@@ -68,18 +63,18 @@ class CrewDutiesTests {
         assertThat(asked(section("A", ITS_LINE, 0, 480), section("B", "Slow line", 0, 480)))
                 .containsExactly("A");
         assertThat(asked(section("A", "", 0, 480))).containsExactly("A");
-        assertThat(duties(section("B", "Slow line", 0, 480)).gaps()).hasSize(1);
-        assertThat(duties(section("A", ITS_LINE, 0, 480)).gaps()).isEmpty();
+        assertThat(road(section("B", "Slow line", 0, 480)).gaps()).hasSize(1);
+        assertThat(road(section("A", ITS_LINE, 0, 480)).gaps()).isEmpty();
     }
 
     /** Two sections over one stretch do not make up for a stretch without any. */
     @Test
     void sectionsThatOverlapHideNoGap() {
-        assertThat(duties(section("A", "", 0, 240), section("B", "", 0, 240)).gaps())
+        assertThat(road(section("A", "", 0, 240), section("B", "", 0, 240)).gaps())
                 .hasSize(1);
-        assertThat(duties(section("A", "", 0, 300), section("B", "", 200, 480)).gaps())
+        assertThat(road(section("A", "", 0, 300), section("B", "", 200, 480)).gaps())
                 .isEmpty();
-        assertThat(duties(section("A", "", 0, 200), section("B", "", 240, 480)).gaps())
+        assertThat(road(section("A", "", 0, 200), section("B", "", 240, 480)).gaps())
                 .hasSize(1);
     }
 }
