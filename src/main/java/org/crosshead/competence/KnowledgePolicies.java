@@ -81,7 +81,12 @@ public class KnowledgePolicies {
                         rs.getDouble("rest_hours_least"),
                         rs.getDouble("break_hours_most"),
                         rs.getDouble("week_hours_most"),
-                        rs.getInt("fortnight_turns_most")),
+                        rs.getInt("fortnight_turns_most"),
+                        new KnowledgePolicy.Accrued(
+                                rs.getDouble("month_hours_most"),
+                                rs.getInt("days_running_most"),
+                                rs.getDouble("days_off_hours"),
+                                rs.getDouble("long_turn_rest_hours"))),
                 new KnowledgePolicy.Upkeep(
                         rs.getInt("anew_months"), rs.getBoolean("proving_run"), rs.getInt("holders_least")),
                 Regime.valueOf(rs.getString("regime")),
@@ -95,8 +100,9 @@ public class KnowledgePolicies {
                         insert into knowledge_policy (policy_version, valid_from, hard_months, usual_months, easy_months,
                             class_months, assessment_months, warn_days, keeps_alive, verifies, needs_licence, needs_medical,
                             turn_hours_most, rest_hours_least, break_hours_most, week_hours_most, fortnight_turns_most,
-                            anew_months, proving_run, holders_least, needs_observed, needs_tested, regime, policy_owner, approver)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, '')
+                            anew_months, proving_run, holders_least, needs_observed, needs_tested, month_hours_most, days_running_most,
+                            days_off_hours, long_turn_rest_hours, regime, policy_owner, approver)
+                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, '')
                         """)
                 .params(policy.version(), policy.validFrom())
                 .params(
@@ -122,6 +128,11 @@ public class KnowledgePolicies {
                 .params(
                         policy.needs().contains(Subject.OBSERVED),
                         policy.needs().contains(Subject.TESTED))
+                .params(
+                        policy.hours().accrued().monthMost(),
+                        policy.hours().accrued().daysMost(),
+                        policy.hours().accrued().offLeast(),
+                        policy.hours().accrued().longRest())
                 .params(policy.regime().name(), policy.owner())
                 .update();
     }

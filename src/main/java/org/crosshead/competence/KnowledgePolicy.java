@@ -62,10 +62,12 @@ public record KnowledgePolicy(
      * @param breakMost a longer pause ends a turn
      * @param weekMost within seven days
      * @param turnsMost within fourteen days
+     * @param accrued what adds up besides
      */
-    public record Hours(double turnMost, double restLeast, double breakMost, double weekMost, int turnsMost) {
+    public record Hours(
+            double turnMost, double restLeast, double breakMost, double weekMost, int turnsMost, Accrued accrued) {
 
-        public static final Hours CUSTOMARY = new Hours(12, 12, 4, 72, 13);
+        public static final Hours CUSTOMARY = new Hours(12, 12, 4, 72, 13, Accrued.NONE);
 
         private boolean make() {
             return turnMost > 0
@@ -75,7 +77,26 @@ public record KnowledgePolicy(
                     && breakMost >= 0
                     && weekMost >= turnMost
                     && turnsMost >= 1
-                    && turnsMost <= FORTNIGHT;
+                    && turnsMost <= FORTNIGHT
+                    && accrued.makes(restLeast);
+        }
+    }
+
+    /**
+     * What adds up over days in a row and over a month; each 0 where the railway has no such limit.
+     *
+     * @param monthMost hours in a calendar month
+     * @param daysMost days in a row on each of which a turn begins
+     * @param offLeast hours off after so many days in a row
+     * @param longRest hours between a turn of the longest length and the next, where it is more than the usual rest
+     */
+    public record Accrued(double monthMost, int daysMost, double offLeast, double longRest) {
+
+        public static final Accrued NONE = new Accrued(0, 0, 0, 0);
+
+        private boolean makes(double restLeast) {
+            boolean days = daysMost == 0 ? offLeast == 0 : daysMost <= DAYS_MOST && offLeast >= restLeast;
+            return monthMost >= 0 && daysMost >= 0 && days && (longRest == 0 || longRest >= restLeast);
         }
     }
 
@@ -127,6 +148,7 @@ public record KnowledgePolicy(
 
     private static final double DAY_HOURS = 24;
     private static final int FORTNIGHT = 14;
+    private static final int DAYS_MOST = 28;
     private static final int ANEW_MOST = 120;
     private static final int HOLDERS_MOST = 1_000;
     private static final Set<Kind> MAY_COUNT =

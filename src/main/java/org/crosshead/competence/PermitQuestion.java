@@ -34,7 +34,6 @@ import org.springframework.stereotype.Component;
 @Component
 class PermitQuestion {
 
-    private static final int FORTNIGHT_DAYS = 15;
     private static final int AFTER_DAYS = 2;
 
     private final Trains trains;
@@ -137,7 +136,7 @@ class PermitQuestion {
                 continue;
             }
             LocalDate day = train.content().day();
-            LocalDate first = day.minusDays(FORTNIGHT_DAYS);
+            LocalDate first = day.minusDays(TrainDemands.AROUND_DAYS);
             LocalDate last = day.plusDays(AFTER_DAYS);
             List<CrewBooking> bookings = new ArrayList<>(trains.bookings(slot.staffNumber(), first, last));
             long personId = id(slot.staffNumber());
@@ -155,7 +154,8 @@ class PermitQuestion {
                                     .filter(booking -> booking.trainId() != train.id())
                                     .map(PermitQuestion::work)
                                     .toList(),
-                            hours)));
+                            hours,
+                            zone)));
         }
         return bars;
     }

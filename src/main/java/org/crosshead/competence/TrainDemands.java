@@ -1,5 +1,6 @@
 package org.crosshead.competence;
 
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Set;
 import org.crosshead.crew.People;
@@ -14,14 +15,19 @@ import org.springframework.stereotype.Component;
 @Component
 public class TrainDemands {
 
+    /** Work so many days before and after a turn bears on it: a month and a day. */
+    public static final int AROUND_DAYS = 32;
+
     private final RouteSections sections;
     private final Engines engines;
     private final People people;
+    private final ZoneId zone;
 
-    TrainDemands(RouteSections sections, Engines engines, People people) {
+    TrainDemands(RouteSections sections, Engines engines, People people, ZoneId zone) {
         this.sections = sections;
         this.engines = engines;
         this.people = people;
+        this.zone = zone;
     }
 
     /** Roads and classes of one of the crew. */
@@ -59,9 +65,9 @@ public class TrainDemands {
      * Says whether a turn keeps to the hours.
      *
      * @param turn on a train on which the person is not booked yet
-     * @param booked their work from a fortnight before to after it
+     * @param booked their work from {@link #AROUND_DAYS} before to as many after it
      */
-    public static boolean fits(CrewBooking turn, List<CrewBooking> booked, KnowledgePolicy.Hours hours) {
+    public boolean fits(CrewBooking turn, List<CrewBooking> booked, KnowledgePolicy.Hours hours) {
         boolean free = booked.stream()
                 .noneMatch(
                         other -> other.from().isBefore(turn.to()) && turn.from().isBefore(other.to()));
@@ -72,7 +78,8 @@ public class TrainDemands {
                                 booked.stream()
                                         .map(other -> new HoursRules.Work(other.from(), other.to()))
                                         .toList(),
-                                hours)
+                                hours,
+                                zone)
                         .isEmpty();
     }
 }

@@ -282,7 +282,7 @@ class ActRulesTests {
                 java.util.Set.of(),
                 false,
                 licence ? java.util.Set.of(Subject.LICENCE, Subject.MEDICAL) : java.util.Set.of(),
-                new KnowledgePolicy.Hours(turn, rest, pause, week, turns),
+                new KnowledgePolicy.Hours(turn, rest, pause, week, turns, KnowledgePolicy.Accrued.NONE),
                 KnowledgePolicy.Upkeep.USUAL,
                 regime,
                 "A",

@@ -40,7 +40,6 @@ import org.springframework.transaction.annotation.Transactional;
 public class LearningTurns implements ExtraTurns {
 
     private static final int AHEAD_DAYS = 56;
-    private static final int AROUND_DAYS = 14;
     private static final int OFFERED = 12;
     private static final String SUBJECT = "person";
 
@@ -173,11 +172,13 @@ public class LearningTurns implements ExtraTurns {
         if (subjects(train, learner.id(), teacherId).isEmpty()) {
             return Optional.of("plan-not-on-train");
         }
-        List<CrewBooking> booked = new ArrayList<>(
-                trains.bookings(learner.staffNumber(), day.minusDays(AROUND_DAYS), day.plusDays(AROUND_DAYS)));
-        booked.addAll(of(learner.id(), day.minusDays(AROUND_DAYS), day.plusDays(AROUND_DAYS)));
-        boolean fits =
-                TrainDemands.fits(running(train), booked, policies.on(day).hours());
+        List<CrewBooking> booked = new ArrayList<>(trains.bookings(
+                learner.staffNumber(),
+                day.minusDays(TrainDemands.AROUND_DAYS),
+                day.plusDays(TrainDemands.AROUND_DAYS)));
+        booked.addAll(
+                of(learner.id(), day.minusDays(TrainDemands.AROUND_DAYS), day.plusDays(TrainDemands.AROUND_DAYS)));
+        boolean fits = demands.fits(running(train), booked, policies.on(day).hours());
         return fits ? Optional.empty() : Optional.of("turn-hours");
     }
 

@@ -45,7 +45,6 @@ class RefreshProblems {
     static final int WEEKS = 8;
 
     private static final int WEEK_DAYS = 7;
-    private static final int FORTNIGHT_DAYS = 15;
 
     private final Trains trains;
     private final TrainDemands demands;
@@ -235,8 +234,8 @@ class RefreshProblems {
         byPerson.forEach((personId, own) -> people.find(personId).ifPresent(person -> {
             List<CrewBooking> booked = trains.bookings(
                     person.staffNumber(),
-                    today.minusDays(FORTNIGHT_DAYS),
-                    today.plusDays((long) WEEKS * WEEK_DAYS + FORTNIGHT_DAYS));
+                    today.minusDays(TrainDemands.AROUND_DAYS),
+                    today.plusDays((long) WEEKS * WEEK_DAYS + TrainDemands.AROUND_DAYS));
             turns.forEach(turn -> option(person, turn, own, needs, booked).ifPresent(options::add));
         }));
         return options;
@@ -256,9 +255,9 @@ class RefreshProblems {
         KnowledgePolicy.Hours hours = policies.on(content.day()).hours();
         List<CrewBooking> around = booked.stream()
                 .filter(booking ->
-                        Duration.between(booking.from(), turn.from()).abs().toDays() <= FORTNIGHT_DAYS)
+                        Duration.between(booking.from(), turn.from()).abs().toDays() <= TrainDemands.AROUND_DAYS)
                 .toList();
-        return TrainDemands.fits(new CrewBooking(turn.train().id(), turn.from(), turn.to()), around, hours)
+        return demands.fits(new CrewBooking(turn.train().id(), turn.from(), turn.to()), around, hours)
                 ? Optional.of(new Option(
                         person.id(), turn.train().id(), content.day(), turn.from(), turn.to(), turn.driverId(), met))
                 : Optional.empty();

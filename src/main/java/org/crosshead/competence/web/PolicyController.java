@@ -73,6 +73,10 @@ class PolicyController {
             @Nullable String pause,
             @Nullable String week,
             @Nullable String turns,
+            @Nullable String month,
+            @Nullable String days,
+            @Nullable String off,
+            @Nullable String longRest,
             @Nullable String anew,
             @Nullable String proving,
             @Nullable String holders,
@@ -127,11 +131,21 @@ class PolicyController {
                         number(form.rest()),
                         number(form.pause()),
                         number(form.week()),
-                        whole(form.turns())),
+                        whole(form.turns()),
+                        new KnowledgePolicy.Accrued(
+                                number(given(form.month())),
+                                whole(given(form.days())),
+                                number(given(form.off())),
+                                number(given(form.longRest())))),
                 new KnowledgePolicy.Upkeep(whole(form.anew()), form.proving() != null, whole(form.holders())),
                 regime,
                 "",
                 "");
+    }
+
+    /** Where nothing is written there is no such limit. */
+    private static String given(@Nullable String typed) {
+        return typed == null || typed.isBlank() ? "0" : typed;
     }
 
     private static int whole(@Nullable String typed) {
