@@ -205,7 +205,7 @@ final class ActRules {
         LocalDate most = act.kind() == Kind.RECOGNISED
                 ? act.day().plusMonths(known.policy().assessmentMonths())
                 : act.kind() == Kind.LICENSED
-                        ? act.day().plusYears(PersonalRules.LICENCE_YEARS)
+                        ? act.day().plusMonths(known.policy().regime().licenceMonthsMost())
                         : PersonalRules.medicalLast(act.day(), known.born());
         return until.isAfter(most) ? Optional.of("last-day-too-late") : Optional.empty();
     }

@@ -22,12 +22,14 @@ final class CrewCompanions {
     private final Map<Long, Set<Long>> accepted;
     private final Set<Long> inspectors;
     private final BiPredicate<Long, Subject> recognised;
+    private final Piloting piloting;
 
     /**
      * @param personId finds a person by their staff number
      * @param accepted whom each of the crew has accepted to conduct
      * @param inspectors who holds that post on the day
      * @param recognised whether somebody is recognised by a letter to teach something
+     * @param piloting who may go along with whom
      */
     CrewCompanions(
             TrainDraft train,
@@ -36,7 +38,8 @@ final class CrewCompanions {
             ToLongFunction<String> personId,
             Map<Long, Set<Long>> accepted,
             Set<Long> inspectors,
-            BiPredicate<Long, Subject> recognised) {
+            BiPredicate<Long, Subject> recognised,
+            Piloting piloting) {
         this.train = train;
         this.road = road;
         this.engines = engines;
@@ -44,6 +47,7 @@ final class CrewCompanions {
         this.accepted = Map.copyOf(accepted);
         this.inspectors = Set.copyOf(inspectors);
         this.recognised = recognised;
+        this.piloting = piloting;
     }
 
     /** Returns who else goes along, and over which sections: drivers, and whoever rides with the train. */
@@ -56,7 +60,8 @@ final class CrewCompanions {
 
     private PermitRules.Companion companion(CrewSlot slot) {
         long id = personId.applyAsLong(slot.staffNumber());
-        List<String> conducts = road.boards(slot)
+        boolean assigned = slot.role() == Post.DRIVER && piloting == Piloting.NOT_OF_THE_CREW;
+        List<String> conducts = road.boards(slot) && !assigned
                 ? road.whole(slot).stream().map(RouteSection::code).toList()
                 : List.of();
         List<Subject> teaches = teaches(slot, id);

@@ -13,6 +13,7 @@ import org.crosshead.routeknowledge.RouteSection;
 import org.crosshead.stock.Engines;
 import org.crosshead.working.TrainDraft;
 import org.crosshead.working.TrainDraft.CrewSlot;
+import org.jspecify.annotations.Nullable;
 
 /** What each of a train's crew must know: a driver the road of their stretch and the class, a fireman the class. */
 final class CrewDuties {
@@ -23,11 +24,18 @@ final class CrewDuties {
     private final ToLongFunction<String> personId;
     private final Function<Post, List<Long>> others;
     private final Set<Subject> personal;
+    private final Easy easy;
+
+    /** Says whether the policy's exemption covers a stretch of a section, by the route's measure. */
+    interface Easy {
+        boolean covers(RouteSection section, double lowMeasure, double highMeasure);
+    }
 
     /**
      * @param personId finds a person by their staff number
      * @param others who holds a post and is not of this crew
      * @param personal what a driver must have besides road and engine
+     * @param easy what needs not be held
      */
     CrewDuties(
             TrainDraft train,
@@ -35,13 +43,15 @@ final class CrewDuties {
             Engines engines,
             ToLongFunction<String> personId,
             Function<Post, List<Long>> others,
-            Set<Subject> personal) {
+            Set<Subject> personal,
+            Easy easy) {
         this.train = train;
         this.road = road;
         this.engines = engines;
         this.personId = personId;
         this.others = others;
         this.personal = Set.copyOf(personal);
+        this.easy = easy;
     }
 
     List<PermitRules.Needs> needs() {
@@ -54,7 +64,8 @@ final class CrewDuties {
                         .forEach(section -> duties.add(new Duty(
                                 subject(section),
                                 circumstances(road.isTenderFirst(slot, section)),
-                                road.rides(section))));
+                                road.rides(section),
+                                exempt(slot, section))));
             }
             if (slot.role() == Post.DRIVER || slot.role() == Post.FIREMAN) {
                 classOf(engines, slot)
@@ -64,6 +75,11 @@ final class CrewDuties {
             }
         }
         return needs;
+    }
+
+    private @Nullable Exemption exempt(CrewSlot slot, RouteSection section) {
+        TrainRoad.Part part = road.part(slot, section);
+        return easy.covers(section, part.lowMeasure(), part.highMeasure()) ? Exemption.EASY_GRADES : null;
     }
 
     private Set<Circumstance> circumstances(boolean tenderFirst) {

@@ -44,10 +44,11 @@ public record KnowledgePolicy(
      * @param anewMonths a road that was closed longer is learned anew by those who held it; who lapsed longer ago learns as a beginner
      * @param provingRun whether a closed road is proved by a run before it is opened
      * @param holdersLeast below so many holders a road or class is called thin
+     * @param easyGrades whether no conductor driver is asked over what {@link EasyGrades} covers
      */
-    public record Upkeep(int anewMonths, boolean provingRun, int holdersLeast) {
+    public record Upkeep(int anewMonths, boolean provingRun, int holdersLeast, boolean easyGrades) {
 
-        public static final Upkeep USUAL = new Upkeep(12, true, 2);
+        public static final Upkeep USUAL = new Upkeep(12, true, 2, false);
 
         private boolean makes() {
             return anewMonths >= 1 && anewMonths <= ANEW_MOST && holdersLeast >= 0 && holdersLeast <= HOLDERS_MOST;
@@ -133,19 +134,47 @@ public record KnowledgePolicy(
     /** Whose law holds. The figures are floors: a policy may be stricter, never laxer. */
     public enum Regime {
         /** A line of its own that no such law names: the railway's own policy alone. */
-        SEPARATE_LINE(Integer.MAX_VALUE, Integer.MAX_VALUE),
+        SEPARATE_LINE(Integer.MAX_VALUE, Integer.MAX_VALUE, LICENCE_MONTHS, Set.of()),
         /** Absence of more than a year, assessment every three: TDLCR schedule 6 and Directive 2007/59/EC Annex VII, from memory. */
-        MAIN_LINE(12, 36);
+        MAIN_LINE(12, 36, LICENCE_MONTHS, Set.of(Subject.LICENCE, Subject.MEDICAL)),
+        /**
+         * The general railroad system of the United States: the absence is the railway's own, a determination serves 36 months (49 CFR
+         * 240.201(c) and 240.217(c), read), an observation and an unannounced test each calendar year (240.303(b)-(c), read).
+         */
+        GENERAL_SYSTEM(Integer.MAX_VALUE, 36, 36, Set.of(Subject.LICENCE, Subject.OBSERVED, Subject.TESTED));
 
         private final int lapseMost;
         private final int assessmentMost;
+        private final int licenceMost;
 
-        Regime(int lapseMost, int assessmentMost) {
+        @SuppressWarnings("ImmutableEnumChecker") // Set.of over records, but not so marked
+        private final Set<Subject> needs;
+
+        Regime(int lapseMost, int assessmentMost, int licenceMost, Set<Subject> needs) {
             this.lapseMost = lapseMost;
             this.assessmentMost = assessmentMost;
+            this.licenceMost = licenceMost;
+            this.needs = needs;
+        }
+
+        /** Returns the calendar months for which a licence, or what stands for it, may be good at most. */
+        int licenceMonthsMost() {
+            return licenceMost;
+        }
+
+        /** Returns how a driver may be conducted. */
+        Piloting piloting() {
+            return this == GENERAL_SYSTEM ? Piloting.NOT_OF_THE_CREW : Piloting.BY_A_DRIVER;
         }
     }
 
+    /** Ten years: TDLCR reg. 12(1), read. */
+    private static final int LICENCE_MONTHS = 120;
+
+    /** Twelve hours on duty and eight off: 49 CFR 228.405(a)(1)-(2), read, and 49 USC 21103, from memory. */
+    private static final double GENERAL_TURN_MOST = 12;
+
+    private static final double GENERAL_REST_LEAST = 8;
     private static final double DAY_HOURS = 24;
     private static final int FORTNIGHT = 14;
     private static final int DAYS_MOST = 28;
@@ -186,8 +215,16 @@ public record KnowledgePolicy(
         if (!upkeep.makes()) {
             return Optional.of("upkeep");
         }
-        if (regime == Regime.MAIN_LINE && !needs.containsAll(Set.of(Subject.LICENCE, Subject.MEDICAL))) {
+        if (!needs.containsAll(regime.needs)) {
             return Optional.of("licence-by-law");
+        }
+        boolean hoursByLaw = regime != Regime.GENERAL_SYSTEM
+                || (hours.turnMost() <= GENERAL_TURN_MOST && hours.restLeast() >= GENERAL_REST_LEAST);
+        if (!hoursByLaw) {
+            return Optional.of("hours-by-law");
+        }
+        if (upkeep.easyGrades() && regime == Regime.MAIN_LINE) {
+            return Optional.of("exemption-by-law");
         }
         if (owner.isBlank() || approver.isBlank()) {
             return Optional.of("not-approved");

@@ -1,6 +1,7 @@
 package org.crosshead.competence;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -34,9 +35,7 @@ public record Learned(LearningNeeds needs, LearningNeeds had, boolean refresher)
      */
     static Learned of(
             List<CompetenceEvent> events, LearningNeeds needs, int lapseMonths, int anewMonths, LocalDate day) {
-        Optional<CompetenceEvent> held = events.stream()
-                .filter(event -> HELD.contains(event.kind()) && !event.day().isAfter(day))
-                .reduce((one, other) -> other.day().isBefore(one.day()) ? one : other);
+        Optional<CompetenceEvent> held = lastHeld(events, lapseMonths, day);
         LocalDate since = held.map(CompetenceEvent::day).orElse(LocalDate.MIN);
         boolean refresher = held.filter(event -> event.kind() != Kind.WITHDRAWN).isPresent()
                 && !since.plusMonths(lapseMonths).plusMonths(anewMonths).isBefore(day);
@@ -52,6 +51,23 @@ public record Learned(LearningNeeds needs, LearningNeeds had, boolean refresher)
                 0);
         LearningNeeds own = refresher ? new LearningNeeds(needs.refresher(), 0, 0, 0, needs.refresher()) : needs;
         return new Learned(own, had, refresher);
+    }
+
+    /** Returns the last event by which it was held until then, or withdrawn; work after it had lapsed, or before it was held, is none. */
+    private static Optional<CompetenceEvent> lastHeld(List<CompetenceEvent> events, int lapseMonths, LocalDate day) {
+        CompetenceEvent last = null;
+        for (CompetenceEvent event : events.stream()
+                .filter(event -> HELD.contains(event.kind()) && !event.day().isAfter(day))
+                .sorted(Comparator.comparing(CompetenceEvent::day))
+                .toList()) {
+            boolean alive = last != null
+                    && last.kind() != Kind.WITHDRAWN
+                    && !event.day().isAfter(last.day().plusMonths(lapseMonths));
+            if (event.kind() != Kind.WORKED || alive) {
+                last = event;
+            }
+        }
+        return Optional.ofNullable(last);
     }
 
     private static int count(List<CompetenceEvent> lessons, Predicate<CompetenceEvent> which) {

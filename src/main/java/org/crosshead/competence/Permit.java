@@ -32,6 +32,8 @@ public record Permit(
     /** What comes of the records, the worst last. */
     public enum Answer {
         ALLOWED,
+        /** By an exemption of the policy, which is named, though it is not held. */
+        EXEMPT,
         /** Only under the teacher who is named and goes along in charge. */
         INSTRUCTED,
         /** Only while a conductor driver who knows it goes along. */

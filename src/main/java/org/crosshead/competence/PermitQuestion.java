@@ -21,6 +21,7 @@ import org.crosshead.competence.PermitRules.Needs;
 import org.crosshead.crew.People;
 import org.crosshead.crew.Person;
 import org.crosshead.crew.Post;
+import org.crosshead.route.Routes;
 import org.crosshead.routeknowledge.RouteSections;
 import org.crosshead.stock.Engines;
 import org.crosshead.working.CrewBooking;
@@ -40,6 +41,7 @@ class PermitQuestion {
     private final Knowledge knowledge;
     private final KnowledgePolicies policies;
     private final RouteSections sections;
+    private final Routes routes;
     private final Engines engines;
     private final People people;
     private final DecisionStore store;
@@ -54,6 +56,7 @@ class PermitQuestion {
             Knowledge knowledge,
             KnowledgePolicies policies,
             RouteSections sections,
+            Routes routes,
             Engines engines,
             People people,
             DecisionStore store,
@@ -66,6 +69,7 @@ class PermitQuestion {
         this.knowledge = knowledge;
         this.policies = policies;
         this.sections = sections;
+        this.routes = routes;
         this.engines = engines;
         this.people = people;
         this.store = store;
@@ -84,7 +88,13 @@ class PermitQuestion {
                 diversions.of(train.id()).stream().map(Diversions.Planned::leg).toList();
         TrainRoad road = road(train, diverted);
         CrewDuties duties = new CrewDuties(
-                train.content(), road, engines, this::id, post -> others(train.content(), post), policy.needs());
+                train.content(),
+                road,
+                engines,
+                this::id,
+                post -> others(train.content(), post),
+                policy.needs(),
+                easy(policy));
         List<Needs> detours = duties.detours(diverted);
         List<Needs> needs = duties.needs();
         List<Companion> companions = companions(train, road, policy);
@@ -110,7 +120,15 @@ class PermitQuestion {
                 store.declined(train.id()),
                 bars(train, policy.hours()),
                 held,
-                detours);
+                detours,
+                policy.regime().piloting());
+    }
+
+    private CrewDuties.Easy easy(KnowledgePolicy policy) {
+        return (section, low, high) -> policy.upkeep().easyGrades()
+                && routes.current(section.routeCode())
+                        .map(route -> EasyGrades.cover(route.content(), section.direction(), low, high))
+                        .orElse(false);
     }
 
     /** Of the crew with what it rests on, of everybody else only whether they hold it. */
@@ -183,7 +201,8 @@ class PermitQuestion {
                         this::id,
                         accepted(train.id(), policy.regime()),
                         Set.copyOf(people.holding(Post.INSPECTOR, content.day())),
-                        (person, subject) -> knowledge.isRecognised(person, subject, turnEnds(content)))
+                        (person, subject) -> knowledge.isRecognised(person, subject, turnEnds(content)),
+                        policy.regime().piloting())
                 .all();
     }
 

@@ -24,6 +24,8 @@ final class PermitRules {
     private static final int CANDIDATES = 5;
     private static final Set<State> NEVER_HELPED = Set.of(State.SUSPENDED, State.WITHDRAWN, State.UNFIT);
 
+    private static final Set<State> HELD_BEFORE = Set.of(State.LAPSED, State.HANDED_BACK, State.LEARN_ANEW);
+
     private PermitRules() {}
 
     /**
@@ -31,14 +33,16 @@ final class PermitRules {
      *
      * @param circumstances of this train in which it is worked
      * @param rides from which booked stop to which somebody goes along over it, in words; null where it is no road
+     * @param exempt what lifts it where it is not held; null for nothing
      */
     record Duty(
             Subject subject,
             Set<Circumstance> circumstances,
-            @Nullable String rides) {
+            @Nullable String rides,
+            @Nullable Exemption exempt) {
 
         Duty(Subject subject, Set<Circumstance> circumstances) {
-            this(subject, circumstances, null);
+            this(subject, circumstances, null, null);
         }
 
         Duty {
@@ -110,6 +114,7 @@ final class PermitRules {
      * @param day on which the turn ends
      * @param bars found besides road and engine
      * @param detours what the drivers must hold where the train may be diverted; none in what was kept before this was asked
+     * @param piloting who may go along with whom; by a driver in what was kept before this was asked
      */
     record Asked(
             LocalDate day,
@@ -120,7 +125,21 @@ final class PermitRules {
             List<Declined> declined,
             List<Bar> bars,
             List<Held> held,
-            List<Needs> detours) {
+            List<Needs> detours,
+            @Nullable Piloting piloting) {
+
+        Asked(
+                LocalDate day,
+                int policyVersion,
+                List<Needs> crew,
+                List<Companion> companions,
+                List<Permit.Gap> gaps,
+                List<Declined> declined,
+                List<Bar> bars,
+                List<Held> held,
+                List<Needs> detours) {
+            this(day, policyVersion, crew, companions, gaps, declined, bars, held, detours, Piloting.BY_A_DRIVER);
+        }
 
         Asked {
             crew = List.copyOf(crew);
@@ -160,7 +179,8 @@ final class PermitRules {
                     declined,
                     bars,
                     held,
-                    detours);
+                    detours,
+                    piloting);
         }
     }
 
@@ -215,7 +235,22 @@ final class PermitRules {
                 .toList();
     }
 
+    /** Decides one question; where nobody goes along, an exemption of the policy lifts that it is not held. */
     private static Line line(long personId, Duty duty, Asked asked) {
+        Line line = withoutExemption(personId, duty, asked);
+        Exemption exempt = duty.exempt();
+        Holding own = line.holding();
+        boolean lifted = (line.answer() == Answer.REFUSED || line.answer() == Answer.REFERRED)
+                && !own.counts()
+                && !NEVER_HELPED.contains(own.state())
+                && own.state() != State.CLOSED
+                && !asked.declined().contains(new Declined(personId, duty.subject()));
+        return exempt == null || !lifted
+                ? line
+                : new Line(personId, own, Answer.EXEMPT, "exempt-" + exempt.code(), List.of(), null);
+    }
+
+    private static Line withoutExemption(long personId, Duty duty, Asked asked) {
         Subject subject = duty.subject();
         Holding own = asked.holding(personId, subject);
         boolean declines = asked.declined().contains(new Declined(personId, subject));
@@ -252,7 +287,7 @@ final class PermitRules {
         }
         List<Companion> along = asked.companions().stream()
                 .filter(one -> one.personId() != personId && one.conducts().contains(subject.code()))
-                .filter(one -> mayHelp(one.personId(), duty, asked))
+                .filter(one -> mayHelp(one.personId(), duty, asked) || maySimplyPilot(one.personId(), own, duty, asked))
                 .toList();
         List<Long> accepted = ids(along.stream().filter(one -> one.accepts(personId)));
         if (!accepted.isEmpty()) {
@@ -273,14 +308,26 @@ final class PermitRules {
         return own.counts() && hindrance(own, duty).isEmpty() && mayGo(personId, duty, asked);
     }
 
+    /** Says whether somebody who goes along need hold no more than the road, because the driver has held it before. */
+    private static boolean maySimplyPilot(long personId, Holding driver, Duty duty, Asked asked) {
+        Holding own = asked.holding(personId, duty.subject());
+        return asked.piloting() == Piloting.NOT_OF_THE_CREW
+                && HELD_BEFORE.contains(driver.state())
+                && own.counts()
+                && hindrance(own, duty).isEmpty()
+                && isFree(personId, duty, asked);
+    }
+
     /** Says whether somebody who goes along has no bar of their own. */
     private static boolean mayGo(long personId, Duty duty, Asked asked) {
         boolean mayDrive = asked.held().stream()
                 .filter(held -> held.subject().kind() == Subject.Kind.PERSON)
                 .allMatch(held -> asked.holding(personId, held.subject()).counts());
-        return mayDrive
-                && !barred(personId, asked)
-                && !asked.declined().contains(new Declined(personId, duty.subject()));
+        return mayDrive && isFree(personId, duty, asked);
+    }
+
+    private static boolean isFree(long personId, Duty duty, Asked asked) {
+        return !barred(personId, asked) && !asked.declined().contains(new Declined(personId, duty.subject()));
     }
 
     /** Returns why what is held does not count on this train, by its limits. */

@@ -97,7 +97,7 @@ public class Permits {
         return switch (answer) {
             case CONDUCTED -> Kind.WORKED_CONDUCTED;
             case INSTRUCTED -> Kind.LEARNED;
-            case ALLOWED, REFERRED, REFUSED -> Kind.WORKED;
+            case ALLOWED, EXEMPT, REFERRED, REFUSED -> Kind.WORKED;
         };
     }
 

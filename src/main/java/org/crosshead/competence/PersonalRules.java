@@ -10,9 +10,6 @@ import org.jspecify.annotations.Nullable;
 /** Derives from events what a person has to drive at all: a licence, a medical outcome. Each says itself until when it is good. */
 final class PersonalRules {
 
-    /** A licence is valid for ten years: TDLCR reg. 12(1), read. */
-    static final int LICENCE_YEARS = 10;
-
     /** A medical examination at least every three years: TDLCR(NI) schedule 1 paragraph 3(1), read. */
     static final int MEDICAL_YEARS = 3;
 

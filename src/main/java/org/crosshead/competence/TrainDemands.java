@@ -51,7 +51,8 @@ public class TrainDemands {
                         engines,
                         number -> people.byStaffNumber(number).map(Person::id).orElse(-1L),
                         post -> List.of(),
-                        Set.of())
+                        Set.of(),
+                        (section, low, high) -> false)
                 .needs().stream()
                         .map(needs -> new Demand(
                                 needs.personId(),

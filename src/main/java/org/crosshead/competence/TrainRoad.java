@@ -37,6 +37,20 @@ final class TrainRoad {
         return along(slot).filter(stretch -> stretch.isOver(section)).anyMatch(Stretch::tenderFirst);
     }
 
+    /** From where to where somebody runs over a section, by the route's measure. */
+    record Part(double lowMeasure, double highMeasure) {}
+
+    /** Returns the part of a section over which one of the crew runs, from its lowest measure to its highest. */
+    Part part(CrewSlot slot, RouteSection section) {
+        double low = section.toMeasure();
+        double high = section.fromMeasure();
+        for (Stretch stretch : along(slot).filter(one -> one.isOver(section)).toList()) {
+            low = Math.min(low, Math.max(stretch.low(), section.fromMeasure()));
+            high = Math.max(high, Math.min(stretch.high(), section.toMeasure()));
+        }
+        return new Part(low, high);
+    }
+
     private Stream<Stretch> along(CrewSlot slot) {
         return stretches(slot.fromPlace(), slot.toPlace()).stream();
     }

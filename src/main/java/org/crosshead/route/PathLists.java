@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.crosshead.kernel.units.Units;
 import org.crosshead.platform.Origin;
 import org.crosshead.route.PathEstimate.Kind;
 import org.crosshead.route.PathLimit.Source;
@@ -31,12 +30,13 @@ final class PathLists {
 
     private static PathGradient gradient(PathSpan span, GradientLength length, PathSpan.Stretch stretch) {
         double value = span.isRising() || length.value() == 0 ? length.value() : -length.value();
-        double gradient = switch (length.notation()) {
-            case ONE_IN -> Units.gradientFromOneIn(value);
-            case PER_MILLE -> Units.gradientFromPerMille(value);
-            case LEVEL -> 0;
-        };
-        return new PathGradient(stretch.fromM(), stretch.toM(), gradient, length.notation(), value, length.origin());
+        return new PathGradient(
+                stretch.fromM(),
+                stretch.toM(),
+                length.notation().gradient(value),
+                length.notation(),
+                value,
+                length.origin());
     }
 
     static Stream<PathCurve> curves(PathSpan span) {

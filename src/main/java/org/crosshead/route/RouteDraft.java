@@ -70,12 +70,13 @@ public record RouteDraft(
 
     /** A length of one gradient; together they cover the route without gap or overlap. */
     public record GradientLength(
-            double fromMeasure,
-            double toMeasure,
-            GradientNotation notation,
-            double value,
-            Origin origin,
-            String note) {}
+            double fromMeasure, double toMeasure, GradientNotation notation, double value, Origin origin, String note) {
+
+        /** Returns the gradient (rise over run), positive when climbing as the measure rises. */
+        public double gradient() {
+            return notation.gradient(value);
+        }
+    }
 
     /** A length of one radius; what is not covered is straight. */
     public record CurveLength(

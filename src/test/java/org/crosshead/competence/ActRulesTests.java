@@ -221,6 +221,8 @@ class ActRulesTests {
         "MAIN_LINE, 18, 36, A, B, longer-than-law",
         "MAIN_LINE, 12, 37, A, B, longer-than-law",
         "SEPARATE_LINE, 18, 60, A, B, in force",
+        "GENERAL_SYSTEM, 18, 36, A, B, in force",
+        "GENERAL_SYSTEM, 12, 37, A, B, longer-than-law",
         "SEPARATE_LINE, 0, 24, A, B, period-missing",
         "SEPARATE_LINE, 12, 24, A, A, approved-by-owner",
         "SEPARATE_LINE, 12, 24, A, '', not-approved"
@@ -240,7 +242,7 @@ class ActRulesTests {
                 60,
                 usual.keepsAlive(),
                 false,
-                java.util.Set.of(Subject.LICENCE, Subject.MEDICAL),
+                Set.of(Subject.LICENCE, Subject.MEDICAL, Subject.OBSERVED, Subject.TESTED),
                 KnowledgePolicy.Hours.CUSTOMARY,
                 KnowledgePolicy.Upkeep.USUAL,
                 regime,
@@ -255,6 +257,7 @@ class ActRulesTests {
         "MAIN_LINE, true, 12, 12, 4, 72, 13, in force",
         "MAIN_LINE, false, 12, 12, 4, 72, 13, licence-by-law",
         "SEPARATE_LINE, false, 12, 12, 4, 72, 13, in force",
+        "GENERAL_SYSTEM, true, 12, 8, 4, 72, 13, licence-by-law",
         "SEPARATE_LINE, false, 25, 12, 4, 72, 13, hours",
         "SEPARATE_LINE, false, 12, 4, 4, 72, 13, hours",
         "SEPARATE_LINE, false, 12, 12, 4, 11, 13, hours",
@@ -279,15 +282,58 @@ class ActRulesTests {
                 12,
                 36,
                 60,
-                java.util.Set.of(),
+                Set.of(),
                 false,
-                licence ? java.util.Set.of(Subject.LICENCE, Subject.MEDICAL) : java.util.Set.of(),
+                licence ? Set.of(Subject.LICENCE, Subject.MEDICAL) : Set.of(),
                 new KnowledgePolicy.Hours(turn, rest, pause, week, turns, KnowledgePolicy.Accrued.NONE),
                 KnowledgePolicy.Upkeep.USUAL,
                 regime,
                 "A",
                 "B");
         assertThat(policy.refusal().orElse("in force")).isEqualTo(answer);
+    }
+
+    /**
+     * The general system of the United States: a certificate, one observation and one unannounced test a calendar year (49 CFR 240.303(b)-(c),
+     * read); twelve hours on duty, eight off (49 CFR 228.405(a), read). The exemption for easy grades is its own (240.231(c), from memory):
+     * the law of the European main line has none.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "GENERAL_SYSTEM, true, 12, 8, true, in force",
+        "GENERAL_SYSTEM, false, 12, 8, true, licence-by-law",
+        "GENERAL_SYSTEM, true, 13, 8, false, hours-by-law",
+        "GENERAL_SYSTEM, true, 12, 7, false, hours-by-law",
+        "MAIN_LINE, true, 13, 7, false, in force",
+        "MAIN_LINE, true, 12, 12, true, exemption-by-law",
+        "SEPARATE_LINE, false, 12, 12, true, in force"
+    })
+    void lawOfTheGeneralSystemBindsToo(
+            KnowledgePolicy.Regime regime, boolean all, double turn, double rest, boolean easyGrades, String answer) {
+        KnowledgePolicy usual = policy(36);
+        KnowledgePolicy policy = new KnowledgePolicy(
+                2,
+                TODAY,
+                usual.lapseMonths(),
+                12,
+                36,
+                60,
+                Set.of(),
+                false,
+                all ? Set.of(Subject.LICENCE, Subject.MEDICAL, Subject.OBSERVED, Subject.TESTED) : Set.of(),
+                new KnowledgePolicy.Hours(turn, rest, 4, 72, 13, KnowledgePolicy.Accrued.NONE),
+                new KnowledgePolicy.Upkeep(12, true, 2, easyGrades),
+                regime,
+                "A",
+                "B");
+        assertThat(policy.refusal().orElse("in force")).isEqualTo(answer);
+    }
+
+    /** Nobody serves more than 36 months on one determination: 49 CFR 240.217(c), read; a licence of Europe ten years: TDLCR reg. 12(1), read. */
+    @ParameterizedTest
+    @CsvSource({"GENERAL_SYSTEM, 36", "MAIN_LINE, 120", "SEPARATE_LINE, 120"})
+    void licenceLastsAsLongAsItsLawSays(KnowledgePolicy.Regime regime, int months) {
+        assertThat(regime.licenceMonthsMost()).isEqualTo(months);
     }
 
     private static CompetenceEvent personal(Kind kind, Subject subject, @Nullable String until) {

@@ -49,7 +49,13 @@ class CrewDutiesTests {
         Engines engines = mock(Engines.class);
         when(engines.current(anyString())).thenReturn(Optional.empty());
         return new CrewDuties(
-                WorkingFixtures.train(), road(sections), engines, number -> 1, post -> List.of(), Set.of());
+                WorkingFixtures.train(),
+                road(sections),
+                engines,
+                number -> 1,
+                post -> List.of(),
+                Set.of(),
+                (section, low, high) -> false);
     }
 
     private static List<String> asked(RouteSection... sections) {

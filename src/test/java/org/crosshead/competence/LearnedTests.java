@@ -72,6 +72,24 @@ class LearnedTests {
         assertThat(on(day).needs().trips()).isEqualTo(refresher ? 2 : 4);
     }
 
+    /** Work in breach, before it was held or after it had lapsed, makes nobody somebody who held it. */
+    @Test
+    void workWithoutHoldingItIsNoHolding() {
+        event(Kind.LEARNED, "2026-01-01");
+        event(Kind.WORKED, "2026-01-02");
+        assertThat(on("2026-02-01").refresher()).isFalse();
+        assertThat(on("2026-02-01").had().trips()).as("the lesson before stays").isEqualTo(1);
+        event(Kind.TAKEN_OVER, "2026-03-01");
+        event(Kind.WORKED, "2026-09-01");
+        event(Kind.LEARNED, "2026-10-01");
+        event(Kind.WORKED, "2027-04-01");
+        assertThat(on("2027-05-01").had().trips()).as("since it was last held").isEqualTo(1);
+        assertThat(on("2028-03-01").refresher())
+                .as("eighteen months after 1 September 2026")
+                .isTrue();
+        assertThat(on("2028-03-02").refresher()).isFalse();
+    }
+
     @Test
     void whoWasWithdrawnLearnsAsABeginner() {
         event(Kind.TAKEN_OVER, "2026-01-01");

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.crosshead.competence.Holding.State;
 import org.crosshead.competence.Permit.Answer;
 import org.crosshead.competence.Subject.Kind;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -366,6 +367,86 @@ class PermitRulesTests {
         assertThat(permit.lines().get(0).isToBeAccepted()).isTrue();
         assertThat(permit.lines().get(0).conductors()).containsExactly(ARKWELL);
         assertThat(on(Set.of(), along(ARKWELL, "HV1-DOWN")).answer()).isEqualTo(Answer.CONDUCTED);
+    }
+
+    /**
+     * 49 CFR 240.231(b), from memory: with whom has never held it goes a certified engineer who is not of the assigned crew; with whom held it
+     * before, anybody who holds it and is not of the crew.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "NOT_HELD, true, CONDUCTED",
+        "NOT_HELD, false, REFUSED",
+        "LEARNING, false, REFUSED",
+        "LAPSED, true, CONDUCTED",
+        "LAPSED, false, CONDUCTED",
+        "HANDED_BACK, false, CONDUCTED",
+        "WITHDRAWN, true, REFUSED"
+    })
+    void pilotOfTheGeneralSystem(State state, boolean certified, Answer answer) {
+        holds(INA, HV1, state);
+        holds(INA, Subject.LICENCE, State.HELD);
+        holds(ARKWELL, HV1, State.HELD);
+        holds(ARKWELL, Subject.LICENCE, certified ? State.HELD : State.NOT_HELD);
+        assertThat(general(null, List.of(along(ARKWELL, "HV1-DOWN"))).answer()).isEqualTo(answer);
+    }
+
+    /** The exemption lifts what is not held and nothing else: no suspension, no closure, no word of their own that they do not sign it. */
+    @ParameterizedTest
+    @CsvSource({
+        "NOT_HELD, false, EXEMPT",
+        "LAPSED, false, EXEMPT",
+        "LAPSED, true, REFUSED",
+        "SUSPENDED, false, REFUSED",
+        "WITHDRAWN, false, REFUSED",
+        "CLOSED, false, REFUSED",
+        "HELD, false, ALLOWED"
+    })
+    void easyGradesAskNoPilot(State state, boolean declines, Answer answer) {
+        holds(INA, HV1, state);
+        holds(INA, Subject.LICENCE, State.HELD);
+        holds(ARKWELL, HV1, State.HELD);
+        Permit permit = general(
+                Exemption.EASY_GRADES, List.of(), declines ? List.of(new PermitRules.Declined(INA, HV1)) : List.of());
+        assertThat(permit.answer()).isEqualTo(answer);
+        if (answer == Answer.EXEMPT) {
+            assertThat(permit.lines().get(1).why()).as("named").isEqualTo("exempt-easy-grades");
+        }
+    }
+
+    @Test
+    void whoIsConductedIsSaidToBeThoughTheExemptionWouldDo() {
+        holds(INA, HV1, State.LAPSED);
+        holds(INA, Subject.LICENCE, State.HELD);
+        holds(ARKWELL, HV1, State.HELD);
+        holds(ARKWELL, Subject.LICENCE, State.HELD);
+        assertThat(general(Exemption.EASY_GRADES, List.of(along(ARKWELL, "HV1-DOWN")))
+                        .answer())
+                .isEqualTo(Answer.CONDUCTED);
+    }
+
+    private Permit general(@Nullable Exemption exempt, List<PermitRules.Companion> companions) {
+        return general(exempt, companions, List.of());
+    }
+
+    private Permit general(
+            @Nullable Exemption exempt, List<PermitRules.Companion> companions, List<PermitRules.Declined> declined) {
+        return PermitRules.decide(new PermitRules.Asked(
+                DAY,
+                1,
+                List.of(new PermitRules.Needs(
+                        INA,
+                        List.of(
+                                new PermitRules.Duty(Subject.LICENCE, Set.of()),
+                                new PermitRules.Duty(HV1, Set.of(), null, exempt)),
+                        List.of())),
+                companions,
+                List.of(),
+                declined,
+                List.of(),
+                held(),
+                List.of(),
+                Piloting.NOT_OF_THE_CREW));
     }
 
     /** What was kept before acceptance was asked is decided as it was then. */

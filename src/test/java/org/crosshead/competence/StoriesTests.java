@@ -63,6 +63,9 @@ class StoriesTests {
     private RouteSections sections;
 
     @Autowired
+    private KnowledgePolicyDesk desk;
+
+    @Autowired
     private Permits permits;
 
     @Autowired
@@ -309,6 +312,58 @@ class StoriesTests {
         assertThat(knowledge.latestEvents(person(TOM), 5))
                 .extracting(CompetenceEvent::kind)
                 .contains(Kind.CONDUCTED);
+    }
+
+    /**
+     * A yard of 70 chains at 1 in 300 in front of the line, which nobody has signed. Where the policy takes the exemption for easy grades
+     * (49 CFR 240.231(c), from memory) it is named; else the records do not answer it.
+     */
+    @Test
+    void shortEasyStretchAsksNoPilotWhereThePolicySaysSo() {
+        Subject yard = new Subject(Subject.Kind.SECTION, "HV0-DN");
+        ServiceJob.run(Set.of("INSPECTOR", "MANAGER"), () -> {
+            importer.enter(List.of(file("sections.csv", """
+                            code,title,route_code,from_measure,to_measure,direction,band,hard
+                            HV0-DN,Stennerby yard,HV,0m 0ch,0m 70ch,RISING,EASY,Points by hand
+                            HV1-DN,Stennerby yard to Wharrick Road,HV,0m 70ch,4m 16ch,RISING,USUAL,Gates
+                            """)), "a yard");
+            List.of("HV0-DN", "HV1-DN")
+                    .forEach(code -> sections.approve(
+                            code, sections.find(code).orElseThrow().version()));
+        });
+        assertThat(line(told(), yard).answer()).isEqualTo(Answer.REFERRED);
+        KnowledgePolicy usual = desk.all().get(0);
+        Acting.as(
+                person(TOM),
+                "MANAGER",
+                () -> desk.propose(new KnowledgePolicy(
+                        0,
+                        today(),
+                        usual.lapseMonths(),
+                        usual.classLapseMonths(),
+                        usual.assessmentMonths(),
+                        usual.warnDays(),
+                        usual.keepsAlive(),
+                        usual.verifies(),
+                        usual.needs(),
+                        usual.hours(),
+                        new KnowledgePolicy.Upkeep(12, true, 2, true),
+                        usual.regime(),
+                        "",
+                        "")));
+        int version = desk.all().get(0).version();
+        office(() -> desk.approve(version));
+        Permit.Line exempt = line(told(), yard);
+        assertThat(exempt.answer()).isEqualTo(Answer.EXEMPT);
+        assertThat(exempt.why()).isEqualTo("exempt-easy-grades");
+        assertThat(told().policyVersion()).isEqualTo(version);
+        assertThat(told().answer()).as("HV3 is lapsed all the same").isEqualTo(Answer.REFUSED);
+        office(() -> decisions.decide(train().id(), Decision.Occasion.ASKED));
+        Decision kept = decisions.latest(train().id()).orElseThrow();
+        assertThat(kept.permit().lines()).contains(exempt);
+        assertThat(kept.kept().again().lines())
+                .as("asked again from what is kept")
+                .contains(exempt);
     }
 
     /** He joins between stops: that he cannot. */

@@ -80,6 +80,7 @@ class PolicyController {
             @Nullable String anew,
             @Nullable String proving,
             @Nullable String holders,
+            @Nullable String easyGrades,
             @Nullable Regime regime) {}
 
     @PostMapping
@@ -137,7 +138,8 @@ class PolicyController {
                                 whole(given(form.days())),
                                 number(given(form.off())),
                                 number(given(form.longRest())))),
-                new KnowledgePolicy.Upkeep(whole(form.anew()), form.proving() != null, whole(form.holders())),
+                new KnowledgePolicy.Upkeep(
+                        whole(form.anew()), form.proving() != null, whole(form.holders()), form.easyGrades() != null),
                 regime,
                 "",
                 "");
