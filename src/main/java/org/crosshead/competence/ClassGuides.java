@@ -11,6 +11,8 @@ import org.crosshead.routeknowledge.LearningNeeds;
 import org.crosshead.stock.LocomotiveClasses;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.dao.ConcurrencyFailureException;
+import org.springframework.dao.DuplicateKeyException;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -67,7 +69,7 @@ public class ClassGuides {
     /**
      * Stores a guide in place of the one of the same class; it must then be approved anew.
      *
-     * @throws ActRefusedException if anything in it cannot be
+     * @throws ActRefusedException if anything in it cannot be, or somebody else enters one of the same class at the same moment
      */
     @Transactional
     @PreAuthorize("hasRole('INSPECTOR')")
@@ -90,7 +92,7 @@ public class ClassGuides {
                 : people.byStaffNumber(draft.teacher())
                         .map(Person::id)
                         .orElseThrow(() -> new ActRefusedException("section-teacher"));
-        store.put(new ClassGuide(
+        put(new ClassGuide(
                 draft.classCode(),
                 draft.similarTo(),
                 draft.differences().strip(),
@@ -102,6 +104,14 @@ public class ClassGuides {
                 0));
         journal.write("class-guide.entered", "class", 0, draft.classCode());
         events.publishEvent(new ClassGuideChanged(draft.classCode()));
+    }
+
+    private void put(ClassGuide guide) {
+        try {
+            store.put(guide);
+        } catch (DuplicateKeyException | ConcurrencyFailureException ex) {
+            throw new ActRefusedException("section-changed");
+        }
     }
 
     private void known(String classCode) {

@@ -9,6 +9,7 @@ import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import org.crosshead.competence.ClassGuides;
 import org.crosshead.competence.Conducting;
 import org.crosshead.competence.ConductorDrivers;
 import org.crosshead.competence.Permit;
@@ -37,11 +38,13 @@ class DemonstrationRailway implements ApplicationRunner {
 
     private static final String FILES = "classpath:demo/*.csv";
     private static final String NOT_APPROVED = "UH";
+    private static final String GUIDE_NOT_APPROVED = "A8";
     private static final Logger LOG = LoggerFactory.getLogger(DemonstrationRailway.class);
 
     private final Importer importer;
     private final Routes routes;
     private final RouteSections sections;
+    private final ClassGuides guides;
     private final LearningPlans plans;
     private final ConductorDrivers conductors;
     private final Permits permits;
@@ -53,6 +56,7 @@ class DemonstrationRailway implements ApplicationRunner {
             Importer importer,
             Routes routes,
             RouteSections sections,
+            ClassGuides guides,
             LearningPlans plans,
             ConductorDrivers conductors,
             Permits permits,
@@ -66,6 +70,7 @@ class DemonstrationRailway implements ApplicationRunner {
         this.zone = zone;
         this.plans = plans;
         this.sections = sections;
+        this.guides = guides;
         this.importer = importer;
         this.routes = routes;
     }
@@ -101,11 +106,14 @@ class DemonstrationRailway implements ApplicationRunner {
                 .forEach(asked -> conductors.answer(asked.id(), true));
     }
 
-    /** All sections but one, so that there is one to be approved. */
+    /** All sections but one, and all guides but one, so that there is one to be approved. */
     private void approve() {
         sections.all().stream()
                 .filter(section -> !section.code().equals(NOT_APPROVED))
                 .forEach(section -> sections.approve(section.code(), section.version()));
+        guides.all().stream()
+                .filter(guide -> !guide.classCode().equals(GUIDE_NOT_APPROVED))
+                .forEach(guide -> guides.approve(guide.classCode(), guide.version()));
     }
 
     static List<Upload> files() {

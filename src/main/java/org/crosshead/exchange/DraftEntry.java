@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 import org.crosshead.briefing.Policies;
 import org.crosshead.briefing.PolicyRefusedException;
 import org.crosshead.competence.ActRefusedException;
+import org.crosshead.competence.ClassGuides;
 import org.crosshead.competence.Knowledge;
 import org.crosshead.crew.People;
 import org.crosshead.crew.Person;
@@ -73,7 +74,7 @@ class DraftEntry {
 
     /** The services of what people know. */
     @Component
-    record KnowledgeServices(RouteSections sections, Cues cues, Knowledge known) {}
+    record KnowledgeServices(RouteSections sections, Cues cues, ClassGuides guides, Knowledge known) {}
 
     /** Enters the whole plan; callers hold the transaction, and give it up when there are problems. */
     void enter(ImportPlan plan, String reason, ProblemList problems) {
@@ -92,6 +93,7 @@ class DraftEntry {
         each(plan.knowledge().sections(), knowledge.sections()::enter, problems);
         problems.throwIfAny();
         each(plan.knowledge().cues(), knowledge.cues()::enter, problems);
+        each(plan.knowledge().guides(), knowledge.guides()::enter, problems);
         each(plan.knowledge().events(), this::know, problems);
         problems.throwIfAny();
     }

@@ -213,6 +213,17 @@ public enum ImportFile {
             neededWord("tells", Cue.Tells.class),
             needed("meaning", TEXT),
             needed("missed", TEXT)),
+    CLASS_GUIDES(
+            needed("class_code", TEXT),
+            optional("similar_to", TEXT),
+            needed("differences", TEXT),
+            optional("teacher", TEXT),
+            optional("trips", WHOLE),
+            optional("trips_dark", WHOLE),
+            optional("trips_driven", WHOLE),
+            optional("trips_bad_weather", WHOLE),
+            optional("trips_refresher", WHOLE),
+            optional("briefed_from", DAY)),
     KNOWLEDGE(
             needed("staff_number", TEXT),
             neededWord("event", CompetenceEvent.Kind.class),

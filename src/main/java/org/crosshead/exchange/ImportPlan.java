@@ -2,6 +2,7 @@ package org.crosshead.exchange;
 
 import java.util.List;
 import org.crosshead.briefing.PolicyDraft;
+import org.crosshead.competence.ClassGuides;
 import org.crosshead.crew.PersonDraft;
 import org.crosshead.route.JunctionDraft;
 import org.crosshead.route.RestrictionDraft;
@@ -42,15 +43,17 @@ record ImportPlan(
         }
     }
 
-    /** Sections that people sign, and what is known of people. */
+    /** Sections that people sign, what is to be known of classes, and what is known of people. */
     record Knowledge(
             List<Located<SectionDraft>> sections,
             List<Located<Cue>> cues,
+            List<Located<ClassGuides.Draft>> guides,
             List<Located<KnowledgeReader.EventDraft>> events) {
 
         Knowledge {
             sections = List.copyOf(sections);
             cues = List.copyOf(cues);
+            guides = List.copyOf(guides);
             events = List.copyOf(events);
         }
     }

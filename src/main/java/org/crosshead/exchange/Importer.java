@@ -71,6 +71,7 @@ public class Importer {
                 new ImportPlan.Knowledge(
                         new KnowledgeReader(sheets, units, moments).sections(),
                         new KnowledgeReader(sheets, units, moments).cues(),
+                        new KnowledgeReader(sheets, units, moments).guides(),
                         new KnowledgeReader(sheets, units, moments).events()),
                 sheets.lines(ImportFile.POLICY_FIGURES).stream()
                         .map(line -> policy(line, moments))

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.crosshead.competence.ClassGuides;
 import org.crosshead.competence.CompetenceEvent;
 import org.crosshead.competence.Subject;
 import org.crosshead.route.Direction;
@@ -76,13 +77,32 @@ final class KnowledgeReader {
                 line.text("hard"),
                 line.text("teacher"),
                 line.text("line"),
-                new LearningNeeds(
-                        line.whole("trips"),
-                        line.whole("trips_dark"),
-                        line.whole("trips_driven"),
-                        line.whole("trips_bad_weather"),
-                        line.whole("trips_refresher")));
+                needs(line));
         return new Located<>(draft, line, Map.of());
+    }
+
+    private static LearningNeeds needs(Line line) {
+        return new LearningNeeds(
+                line.whole("trips"),
+                line.whole("trips_dark"),
+                line.whole("trips_driven"),
+                line.whole("trips_bad_weather"),
+                line.whole("trips_refresher"));
+    }
+
+    List<Located<ClassGuides.Draft>> guides() {
+        return sheets.lines(ImportFile.CLASS_GUIDES).stream()
+                .map(line -> new Located<>(
+                        new ClassGuides.Draft(
+                                line.text("class_code"),
+                                line.text("similar_to"),
+                                line.text("differences"),
+                                line.text("teacher"),
+                                needs(line),
+                                moments.dayOrNull(line, "briefed_from")),
+                        line,
+                        Map.of()))
+                .toList();
     }
 
     private Located<EventDraft> event(Line line) {

@@ -15,8 +15,14 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.crosshead.Acting;
 import org.crosshead.competence.CompetenceEvent.Kind;
 import org.crosshead.competence.learning.LearningPlans;
@@ -35,6 +41,7 @@ import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.context.ActiveProfiles;
 import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 
 /** A driver of the docks learns the bank of the demonstration's main line on the excursion, under its driver. */
@@ -274,6 +281,55 @@ class LearningOnDemonstrationTests {
     private ClassGuides.Draft guide(String like, String words, @Nullable LocalDate briefedFrom) {
         return new ClassGuides.Draft(
                 "T3", like, words, "D-04", org.crosshead.routeknowledge.LearningNeeds.NONE, briefedFrom);
+    }
+
+    @Test
+    void guidesComeByFileToo() {
+        assertThat(guides.find("M2")).hasValueSatisfying(guide -> {
+            assertThat(guide.similarTo()).isEqualTo("E4");
+            assertThat(guide.teacherId()).isEqualTo(person("I-01"));
+            assertThat(guide.needs().trips()).isEqualTo(4);
+            assertThat(guide.needs().refresher()).isEqualTo(1);
+            assertThat(guide.briefedFrom()).isNull();
+            assertThat(guide.approvedBy()).isNotNull();
+        });
+        assertThat(guides.find("A8"))
+                .hasValueSatisfying(guide -> assertThat(guide.approvedBy())
+                        .as("as a section by file, to be approved by a second person")
+                        .isNull());
+    }
+
+    /** Two who enter a guide at once: one wins or both do one after the other; whoever loses is told so. */
+    @Test
+    @Transactional(propagation = Propagation.NOT_SUPPORTED)
+    void whoEntersAGuideAtTheSameMomentIsTold() throws Exception {
+        ClassGuide before = guides.find("A8").orElseThrow();
+        ClassGuides.Draft draft = new ClassGuides.Draft(
+                "A8", before.similarTo(), before.differences(), "D-02", before.needs(), before.briefedFrom());
+        ExecutorService two = Executors.newFixedThreadPool(2);
+        int entered = 0;
+        try {
+            for (int round = 0; round < 10; round++) {
+                CountDownLatch begin = new CountDownLatch(1);
+                Callable<String> enter = () -> {
+                    begin.await();
+                    try {
+                        office(() -> guides.enter(draft));
+                        return "entered";
+                    } catch (ActRefusedException ex) {
+                        return ex.code();
+                    }
+                };
+                List<Future<String>> both = List.of(two.submit(enter), two.submit(enter));
+                begin.countDown();
+                List<String> said = List.of(both.get(0).get(), both.get(1).get());
+                assertThat(said).contains("entered").isSubsetOf("entered", "section-changed");
+                entered += Collections.frequency(said, "entered");
+            }
+        } finally {
+            two.shutdown();
+        }
+        assertThat(guides.find("A8").orElseThrow().version()).isEqualTo(before.version() + entered);
     }
 
     /** A class that visits: everybody booked on it is briefed on it first (practice of heritage railways, as reported). */
