@@ -2,13 +2,14 @@ package org.crosshead.competence;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiPredicate;
+import java.util.function.Function;
 import java.util.function.ToLongFunction;
 import java.util.stream.Stream;
 import org.crosshead.crew.Post;
 import org.crosshead.routeknowledge.RouteSection;
-import org.crosshead.stock.Engines;
 import org.crosshead.working.TrainDraft;
 import org.crosshead.working.TrainDraft.CrewSlot;
 
@@ -17,7 +18,7 @@ final class CrewCompanions {
 
     private final TrainDraft train;
     private final TrainRoad road;
-    private final Engines engines;
+    private final Function<String, Optional<String>> classCode;
     private final ToLongFunction<String> personId;
     private final Map<Long, Set<Long>> accepted;
     private final Set<Long> inspectors;
@@ -25,6 +26,7 @@ final class CrewCompanions {
     private final Piloting piloting;
 
     /**
+     * @param classCode finds the class of an engine by its number
      * @param personId finds a person by their staff number
      * @param accepted whom each of the crew has accepted to conduct
      * @param inspectors who holds that post on the day
@@ -34,7 +36,7 @@ final class CrewCompanions {
     CrewCompanions(
             TrainDraft train,
             TrainRoad road,
-            Engines engines,
+            Function<String, Optional<String>> classCode,
             ToLongFunction<String> personId,
             Map<Long, Set<Long>> accepted,
             Set<Long> inspectors,
@@ -42,7 +44,7 @@ final class CrewCompanions {
             Piloting piloting) {
         this.train = train;
         this.road = road;
-        this.engines = engines;
+        this.classCode = classCode;
         this.personId = personId;
         this.accepted = Map.copyOf(accepted);
         this.inspectors = Set.copyOf(inspectors);
@@ -80,7 +82,7 @@ final class CrewCompanions {
                 .map(CrewDuties::subject);
         boolean whole = slot.fromPlace() == null && slot.toPlace() == null;
         boolean inspector = slot.role() == Post.INSPECTOR && inspectors.contains(id);
-        Stream<Subject> classes = whole && inspector ? CrewDuties.classOf(engines, slot).stream() : Stream.empty();
+        Stream<Subject> classes = whole && inspector ? CrewDuties.classOf(classCode, slot).stream() : Stream.empty();
         return Stream.concat(roads, classes).toList();
     }
 }

@@ -10,7 +10,6 @@ import java.util.function.ToLongFunction;
 import org.crosshead.competence.PermitRules.Duty;
 import org.crosshead.crew.Post;
 import org.crosshead.routeknowledge.RouteSection;
-import org.crosshead.stock.Engines;
 import org.crosshead.working.TrainDraft;
 import org.crosshead.working.TrainDraft.CrewSlot;
 import org.jspecify.annotations.Nullable;
@@ -20,7 +19,7 @@ final class CrewDuties {
 
     private final TrainDraft train;
     private final TrainRoad road;
-    private final Engines engines;
+    private final Function<String, Optional<String>> classCode;
     private final ToLongFunction<String> personId;
     private final Function<Post, List<Long>> others;
     private final Set<Subject> personal;
@@ -32,6 +31,7 @@ final class CrewDuties {
     }
 
     /**
+     * @param classCode finds the class of an engine by its number
      * @param personId finds a person by their staff number
      * @param others who holds a post and is not of this crew
      * @param personal what a driver must have besides road and engine
@@ -40,14 +40,14 @@ final class CrewDuties {
     CrewDuties(
             TrainDraft train,
             TrainRoad road,
-            Engines engines,
+            Function<String, Optional<String>> classCode,
             ToLongFunction<String> personId,
             Function<Post, List<Long>> others,
             Set<Subject> personal,
             Easy easy) {
         this.train = train;
         this.road = road;
-        this.engines = engines;
+        this.classCode = classCode;
         this.personId = personId;
         this.others = others;
         this.personal = Set.copyOf(personal);
@@ -68,7 +68,7 @@ final class CrewDuties {
                                 exempt(slot, section))));
             }
             if (slot.role() == Post.DRIVER || slot.role() == Post.FIREMAN) {
-                classOf(engines, slot)
+                classOf(classCode, slot)
                         .ifPresent(subject -> duties.add(new Duty(subject, circumstances(road.isTenderFirst(slot)))));
                 needs.add(new PermitRules.Needs(
                         personId.applyAsLong(slot.staffNumber()), duties, others.apply(slot.role())));
@@ -98,9 +98,8 @@ final class CrewDuties {
     }
 
     /** Returns the class of the engine on which one of the crew works. */
-    static Optional<Subject> classOf(Engines engines, CrewSlot slot) {
-        return engines.current(slot.engineNumber())
-                .map(engine -> new Subject(Subject.Kind.CLASS, engine.content().classCode()));
+    static Optional<Subject> classOf(Function<String, Optional<String>> classCode, CrewSlot slot) {
+        return classCode.apply(slot.engineNumber()).map(code -> new Subject(Subject.Kind.CLASS, code));
     }
 
     /** Returns what each driver must hold where the train may be diverted. */

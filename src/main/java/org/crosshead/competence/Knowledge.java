@@ -297,6 +297,18 @@ public class Knowledge {
                 .toList();
     }
 
+    /** Returns what some people hold on a day, by person; without what it rests on. */
+    public Map<Long, List<Holding>> holdings(Collection<Long> personIds, LocalDate day) {
+        Function<Subject, HoldingRules.Terms> terms = terms(policies.on(day), laidDown.book());
+        Map<Long, List<Holding>> holdings = new TreeMap<>();
+        for (StandingStore.Row row : standings.of(personIds)) {
+            holdings.computeIfAbsent(row.personId(), key -> new ArrayList<>())
+                    .add(holding(row, terms.apply(row.subject()), day));
+        }
+        holdings.values().forEach(own -> own.sort(Comparator.comparing(Holding::subject)));
+        return holdings;
+    }
+
     /** Returns every subject of which something is entered, in order. */
     public List<Subject> subjects() {
         return standings.subjects().stream().sorted().toList();

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -90,7 +91,7 @@ class PermitQuestion {
         CrewDuties duties = new CrewDuties(
                 train.content(),
                 road,
-                engines,
+                this::classCode,
                 this::id,
                 post -> others(train.content(), post),
                 policy.needs(),
@@ -197,7 +198,7 @@ class PermitQuestion {
         return new CrewCompanions(
                         content,
                         road,
-                        engines,
+                        this::classCode,
                         this::id,
                         accepted(train.id(), policy.regime()),
                         Set.copyOf(people.holding(Post.INSPECTOR, content.day())),
@@ -212,6 +213,10 @@ class PermitQuestion {
                 .filter(one -> one.state() == Conducting.State.ACCEPTED && one.isPermitted(regime))
                 .collect(Collectors.groupingBy(
                         Conducting::conductorId, Collectors.mapping(Conducting::driverId, Collectors.toSet())));
+    }
+
+    private Optional<String> classCode(String engineNumber) {
+        return engines.current(engineNumber).map(engine -> engine.content().classCode());
     }
 
     private long id(String staffNumber) {

@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
 final class PermitRules {
 
     private static final int LACKS_MOST = 2;
-    private static final int CANDIDATES = 5;
+    private static final int CANDIDATES = 20;
     private static final Set<State> NEVER_HELPED = Set.of(State.SUSPENDED, State.WITHDRAWN, State.UNFIT);
 
     private static final Set<State> HELD_BEFORE = Set.of(State.LAPSED, State.HANDED_BACK, State.LEARN_ANEW);

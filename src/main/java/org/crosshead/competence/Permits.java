@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -47,12 +48,13 @@ public class Permits {
      * Enters what the crew of a train have worked, once it has run: only a confirmed turn counts, for the sections actually run. Over what a
      * driver did not hold they are entered as conducted, and the conductor driver as such; under a teacher as a learning turn.
      *
+     * @param badWeather whether there was fog, rain, snow or leaf fall; it counts for lessons
      * @return how many entries were made
      * @throws ActRefusedException if the train has not run yet
      */
     @Transactional
     @PreAuthorize("hasAnyRole('MANAGER', 'INSPECTOR')")
-    public int confirm(long trainId) {
+    public int confirm(long trainId, boolean badWeather) {
         Train train = known(trainId);
         if (train.cancelled()) {
             throw new ActRefusedException("train-cancelled");
@@ -79,7 +81,7 @@ public class Permits {
                     null,
                     null,
                     code,
-                    train.content().dark() ? Set.of(Circumstance.DARK) : Set.of()));
+                    circumstances(train, badWeather)));
             if (along != null && line.answer() == Answer.CONDUCTED) {
                 entries.add(new Knowledge.Entry(along, Kind.CONDUCTED, subject, day, null, null, code));
             }
@@ -91,6 +93,17 @@ public class Permits {
             }
         }
         return made;
+    }
+
+    private static Set<Circumstance> circumstances(Train train, boolean badWeather) {
+        Set<Circumstance> circumstances = EnumSet.noneOf(Circumstance.class);
+        if (train.content().dark()) {
+            circumstances.add(Circumstance.DARK);
+        }
+        if (badWeather) {
+            circumstances.add(Circumstance.BAD_WEATHER);
+        }
+        return circumstances;
     }
 
     private static Kind kind(Answer answer) {

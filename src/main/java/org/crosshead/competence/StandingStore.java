@@ -141,6 +141,15 @@ class StandingStore {
                 .list();
     }
 
+    List<Row> of(Collection<Long> personIds) {
+        return personIds.isEmpty()
+                ? List.of()
+                : jdbc.sql(SELECT + "where person_id in (:people)")
+                        .param("people", personIds)
+                        .query(StandingStore::row)
+                        .list();
+    }
+
     /** Returns every subject of which something is entered about any of these people. */
     List<Subject> subjects(Collection<Long> personIds) {
         return personIds.isEmpty()

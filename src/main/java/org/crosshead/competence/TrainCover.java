@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.crosshead.crew.Group;
@@ -14,7 +15,8 @@ import org.crosshead.crew.People;
 import org.crosshead.crew.Person;
 import org.crosshead.crew.Post;
 import org.crosshead.working.CrewBooking;
-import org.crosshead.working.TrainSummary;
+import org.crosshead.working.Train;
+import org.crosshead.working.TrainDraft;
 import org.crosshead.working.Trains;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -61,13 +63,19 @@ public class TrainCover {
     public List<Pattern> of(@Nullable String depot, LocalDate day, List<Integer> months) {
         Group drivers = new Group(Post.DRIVER, depot);
         List<Person> everybody = people.all();
-        Map<String, TrainSummary> byCode = new TreeMap<>();
-        trains.between(day, day.plusDays(AHEAD_DAYS)).stream()
+        Map<String, Train> byCode = new TreeMap<>();
+        trains.running(day, day.plusDays(AHEAD_DAYS)).stream()
                 .filter(train -> !train.cancelled())
                 .filter(booked(drivers, everybody, day))
-                .forEach(train -> byCode.put(train.code(), train));
+                .forEach(train -> byCode.put(train.content().code(), train));
+        Function<Train, List<TrainDemands.Demand>> asks = demands.ofMany();
         List<Asked> asked = byCode.values().stream()
-                .flatMap(train -> asked(train, drivers.members(everybody, train.day())).stream())
+                .flatMap(train ->
+                        asked(
+                                train,
+                                asks.apply(train),
+                                drivers.members(everybody, train.content().day()))
+                                .stream())
                 .toList();
         List<Subject> all = asked.stream()
                 .flatMap(one -> one.subjects().stream())
@@ -90,10 +98,10 @@ public class TrainCover {
     }
 
     /** What a train asks of one of its drivers. */
-    private record Asked(TrainSummary train, List<Subject> subjects) {}
+    private record Asked(TrainDraft train, List<Subject> subjects) {}
 
     /** Returns which trains any driver of a depot is booked on; all where no depot is meant. */
-    private Predicate<TrainSummary> booked(Group drivers, List<Person> everybody, LocalDate day) {
+    private Predicate<Train> booked(Group drivers, List<Person> everybody, LocalDate day) {
         if (drivers.depot() == null) {
             return train -> true;
         }
@@ -106,11 +114,10 @@ public class TrainCover {
     }
 
     /** Drivers of different stretches or engines are asked different things. */
-    private List<Asked> asked(TrainSummary summary, Set<Long> drivers) {
-        return trains.find(summary.id()).stream()
-                .flatMap(train -> demands.of(train).stream())
+    private static List<Asked> asked(Train train, List<TrainDemands.Demand> demands, Set<Long> drivers) {
+        return demands.stream()
                 .filter(demand -> demand.isDriver() && drivers.contains(demand.personId()))
-                .map(demand -> new Asked(summary, demand.subjects()))
+                .map(demand -> new Asked(train.content(), demand.subjects()))
                 .distinct()
                 .toList();
     }

@@ -5,7 +5,10 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.crosshead.crew.Post;
 import org.crosshead.route.Direction;
 import org.crosshead.working.TrainDraft.Call;
@@ -14,10 +17,13 @@ import org.crosshead.working.TrainDraft.EnginePosition;
 import org.crosshead.working.TrainDraft.EngineTurn;
 import org.crosshead.working.TrainDraft.Leg;
 import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.RowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** What belongs to a revision of a train, in running order: legs, calls, engines and crew. */
 final class TrainParts {
+
+    private static final int AT_ONCE = 1_000;
 
     private final JdbcClient jdbc;
 
@@ -110,60 +116,79 @@ final class TrainParts {
                 .update();
     }
 
-    List<Leg> legs(long revisionId) {
-        return jdbc.sql("select * from train_leg where revision_id = ? order by leg_number")
-                .param(revisionId)
-                .query((rs, row) -> new Leg(
-                        rs.getString("route_code"),
-                        rs.getDouble("from_measure"),
-                        rs.getDouble("to_measure"),
-                        rs.getString("line_name"),
-                        Direction.valueOf(rs.getString("direction")),
-                        rs.getBoolean("tender_first")))
-                .list();
+    /** What belongs to some revisions, by the id of each. */
+    record Read(
+            Map<Long, List<Leg>> legs,
+            Map<Long, List<Call>> calls,
+            Map<Long, List<EngineTurn>> engines,
+            Map<Long, List<CrewSlot>> crew) {}
+
+    /** Reads what belongs to some revisions, with four queries for every thousand of them. */
+    Read read(List<Long> revisionIds) {
+        return new Read(
+                rows("train_leg", "leg_number", revisionIds, TrainParts::leg),
+                rows("train_call", "call_number", revisionIds, TrainParts::call),
+                rows("train_engine", "engine_order", revisionIds, TrainParts::engine),
+                rows("train_crew_slot", "slot_number", revisionIds, TrainParts::slot));
     }
 
-    List<Call> calls(long revisionId) {
-        return jdbc.sql("select * from train_call where revision_id = ? order by call_number")
-                .param(revisionId)
-                .query((rs, row) -> new Call(
-                        rs.getInt("leg_number"),
-                        rs.getDouble("at_measure"),
-                        rs.getString("place"),
-                        rs.getBoolean("stops"),
-                        instant(rs, "arrival"),
-                        instant(rs, "departure"),
-                        rs.getBoolean("takes_water")))
-                .list();
+    private <T> Map<Long, List<T>> rows(String table, String order, List<Long> revisionIds, RowMapper<T> mapper) {
+        Map<Long, List<T>> rows = new HashMap<>();
+        for (int from = 0; from < revisionIds.size(); from += AT_ONCE) {
+            jdbc.sql("select * from %s where revision_id in (:ids) order by revision_id, %s".formatted(table, order))
+                    .param("ids", revisionIds.subList(from, Math.min(from + AT_ONCE, revisionIds.size())))
+                    .query((rs, row) -> {
+                        rows.computeIfAbsent(rs.getLong("revision_id"), key -> new ArrayList<>())
+                                .add(mapper.mapRow(rs, row));
+                        return row;
+                    })
+                    .list();
+        }
+        return rows;
     }
 
-    List<EngineTurn> engines(long revisionId) {
-        return jdbc.sql("select * from train_engine where revision_id = ? order by engine_order")
-                .param(revisionId)
-                .query((rs, row) -> new EngineTurn(
-                        rs.getString("engine_number"),
-                        EnginePosition.valueOf(rs.getString("engine_position")),
-                        rs.getString("from_place"),
-                        rs.getString("to_place"),
-                        rs.getDouble("pressure_psi_gauge"),
-                        rs.getDouble("glass_share"),
-                        rs.getObject("water_gallons", Double.class),
-                        rs.getObject("coal_cwt", Double.class)))
-                .list();
+    private static Leg leg(ResultSet rs, int row) throws SQLException {
+        return new Leg(
+                rs.getString("route_code"),
+                rs.getDouble("from_measure"),
+                rs.getDouble("to_measure"),
+                rs.getString("line_name"),
+                Direction.valueOf(rs.getString("direction")),
+                rs.getBoolean("tender_first"));
     }
 
-    List<CrewSlot> slots(long revisionId) {
-        return jdbc.sql("select * from train_crew_slot where revision_id = ? order by slot_number")
-                .param(revisionId)
-                .query((rs, row) -> new CrewSlot(
-                        rs.getString("staff_number"),
-                        Post.valueOf(rs.getString("crew_role")),
-                        rs.getString("engine_number"),
-                        rs.getString("from_place"),
-                        rs.getString("to_place"),
-                        instant(rs, "book_on"),
-                        instant(rs, "book_off")))
-                .list();
+    private static Call call(ResultSet rs, int row) throws SQLException {
+        return new Call(
+                rs.getInt("leg_number"),
+                rs.getDouble("at_measure"),
+                rs.getString("place"),
+                rs.getBoolean("stops"),
+                instant(rs, "arrival"),
+                instant(rs, "departure"),
+                rs.getBoolean("takes_water"));
+    }
+
+    private static EngineTurn engine(ResultSet rs, int row) throws SQLException {
+        return new EngineTurn(
+                rs.getString("engine_number"),
+                EnginePosition.valueOf(rs.getString("engine_position")),
+                rs.getString("from_place"),
+                rs.getString("to_place"),
+                rs.getDouble("pressure_psi_gauge"),
+                rs.getDouble("glass_share"),
+                rs.getObject("water_gallons", Double.class),
+                rs.getObject("coal_cwt", Double.class));
+    }
+
+    private static CrewSlot slot(ResultSet rs, int row) throws SQLException {
+        return new CrewSlot(
+                rs.getString("staff_number"),
+                Post.valueOf(rs.getString("crew_role")),
+                rs.getString("engine_number"),
+                rs.getString("from_place"),
+                rs.getString("to_place"),
+                instant(rs, "book_on"),
+                instant(rs, "book_off"));
     }
 
     private static @Nullable Instant instant(ResultSet rs, String column) throws SQLException {

@@ -11,9 +11,6 @@ import java.util.Objects;
 import java.util.Optional;
 import org.crosshead.kernel.traction.RailState;
 import org.crosshead.route.TrainKind;
-import org.crosshead.working.TrainDraft.Call;
-import org.crosshead.working.TrainDraft.CrewSlot;
-import org.crosshead.working.TrainDraft.EngineTurn;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.support.GeneratedKeyHolder;
 import org.springframework.stereotype.Repository;
@@ -91,17 +88,15 @@ class TrainStore {
     }
 
     Optional<Train> current(long id) {
-        return jdbc.sql(SELECT_TRAIN + " and r.id = t.current_revision where t.id = ?")
-                .param(id)
-                .query((rs, row) -> train(rs))
-                .optional();
+        return whole(jdbc.sql(SELECT_TRAIN + " and r.id = t.current_revision where t.id = ?")
+                        .param(id))
+                .stream()
+                .findFirst();
     }
 
     List<Train> history(long id) {
-        return jdbc.sql(SELECT_TRAIN + " where t.id = ? order by r.revision_number desc")
-                .param(id)
-                .query((rs, row) -> train(rs))
-                .list();
+        return whole(jdbc.sql(SELECT_TRAIN + " where t.id = ? order by r.revision_number desc")
+                .param(id));
     }
 
     Optional<Long> idOf(String code, LocalDate day) {
@@ -111,36 +106,51 @@ class TrainStore {
                 .optional();
     }
 
-    List<TrainSummary> between(LocalDate firstDay, LocalDate lastDay) {
-        return jdbc.sql(
+    /** Returns the trains of these days, both included, in the order of days and codes. */
+    List<Train> between(LocalDate firstDay, LocalDate lastDay) {
+        return whole(jdbc.sql(
                         SELECT_TRAIN
                                 + " and r.id = t.current_revision where t.running_day between ? and ? order by t.running_day, t.code")
-                .params(firstDay, lastDay)
-                .query((rs, row) -> summary(rs))
-                .list();
+                .params(firstDay, lastDay));
     }
 
-    private TrainSummary summary(ResultSet rs) throws SQLException {
-        Train train = train(rs);
-        TrainDraft content = train.content();
-        Call first = content.calls().get(0);
-        Call last = content.calls().get(content.calls().size() - 1);
-        return new TrainSummary(
-                train.id(),
-                content.code(),
-                content.day(),
-                content.title(),
-                train.cancelled(),
-                first.place(),
-                Objects.requireNonNull(first.departure()),
-                last.place(),
-                Objects.requireNonNull(last.arrival()),
-                content.formationCode(),
-                content.engines().stream().map(EngineTurn::engineNumber).toList(),
-                content.crew().stream().map(CrewSlot::staffNumber).toList());
+    /** Returns the trains of a query with all that belongs to them, read at once for all. */
+    private List<Train> whole(JdbcClient.StatementSpec query) {
+        List<Train> heads = query.query(TrainStore::head).list();
+        TrainParts.Read read = parts.read(heads.stream().map(Train::revisionId).toList());
+        return heads.stream().map(head -> whole(head, read)).toList();
     }
 
-    private Train train(ResultSet rs) throws SQLException {
+    private static Train whole(Train head, TrainParts.Read read) {
+        TrainDraft content = head.content();
+        long revisionId = head.revisionId();
+        return new Train(
+                head.id(),
+                head.version(),
+                head.cancelled(),
+                revisionId,
+                head.revision(),
+                head.madeAt(),
+                head.madeBy(),
+                head.reason(),
+                new TrainDraft(
+                        content.code(),
+                        content.title(),
+                        content.day(),
+                        content.kind(),
+                        content.formationCode(),
+                        content.rail(),
+                        content.weather(),
+                        content.dark(),
+                        content.heated(),
+                        read.legs().getOrDefault(revisionId, List.of()),
+                        read.calls().getOrDefault(revisionId, List.of()),
+                        read.engines().getOrDefault(revisionId, List.of()),
+                        read.crew().getOrDefault(revisionId, List.of())));
+    }
+
+    /** Returns a train without what belongs to it. */
+    private static Train head(ResultSet rs, int row) throws SQLException {
         long revisionId = rs.getLong("revision_id");
         TrainDraft content = new TrainDraft(
                 rs.getString("code"),
@@ -152,10 +162,10 @@ class TrainStore {
                 rs.getString("weather"),
                 rs.getBoolean("dark"),
                 rs.getBoolean("heated"),
-                parts.legs(revisionId),
-                parts.calls(revisionId),
-                parts.engines(revisionId),
-                parts.slots(revisionId));
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of());
         return new Train(
                 rs.getLong("id"),
                 rs.getLong("version"),

@@ -152,6 +152,11 @@ public class Trains {
 
     /** Returns the trains of these days, both included, by day and code. */
     public List<TrainSummary> between(LocalDate firstDay, LocalDate lastDay) {
+        return running(firstDay, lastDay).stream().map(TrainSummary::of).toList();
+    }
+
+    /** Returns the trains of these days whole, both days included, in the order of days and codes. */
+    public List<Train> running(LocalDate firstDay, LocalDate lastDay) {
         return store.between(firstDay, lastDay);
     }
 

@@ -1,9 +1,6 @@
 package org.crosshead.competence;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.mockito.ArgumentMatchers.anyString;
-import static org.mockito.Mockito.mock;
-import static org.mockito.Mockito.when;
 
 import java.util.List;
 import java.util.Optional;
@@ -12,7 +9,6 @@ import org.crosshead.route.Direction;
 import org.crosshead.routeknowledge.Band;
 import org.crosshead.routeknowledge.LearningNeeds;
 import org.crosshead.routeknowledge.RouteSection;
-import org.crosshead.stock.Engines;
 import org.crosshead.working.WorkingFixtures;
 import org.junit.jupiter.api.Test;
 
@@ -46,12 +42,10 @@ class CrewDutiesTests {
     }
 
     private static CrewDuties duties(RouteSection... sections) {
-        Engines engines = mock(Engines.class);
-        when(engines.current(anyString())).thenReturn(Optional.empty());
         return new CrewDuties(
                 WorkingFixtures.train(),
                 road(sections),
-                engines,
+                number -> Optional.empty(),
                 number -> 1,
                 post -> List.of(),
                 Set.of(),

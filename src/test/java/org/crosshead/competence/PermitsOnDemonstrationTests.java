@@ -24,7 +24,9 @@ import org.crosshead.Acting;
 import org.crosshead.competence.CompetenceEvent.Kind;
 import org.crosshead.competence.Permit.Answer;
 import org.crosshead.crew.People;
+import org.crosshead.platform.CurrentActor;
 import org.crosshead.platform.ServiceJob;
+import org.crosshead.platform.StartPageSection;
 import org.crosshead.routeknowledge.RouteSections;
 import org.crosshead.working.Train;
 import org.crosshead.working.TrainDraft;
@@ -68,6 +70,9 @@ class PermitsOnDemonstrationTests {
 
     @Autowired
     private MockMvc mvc;
+
+    @Autowired
+    private List<StartPageSection> startPage;
 
     @Autowired
     private Decisions decisions;
@@ -439,9 +444,9 @@ class PermitsOnDemonstrationTests {
     /** Only a confirmed turn counts: then what was conducted keeps nothing alive, and the rest is worked. */
     @Test
     void confirmedTurnIsEnteredOnceForTheSectionsActuallyRun() {
-        int made = asManager(() -> permits.confirm(train("1X01")));
+        int made = asManager(() -> permits.confirm(train("1X01"), false));
         assertThat(made).isEqualTo(8);
-        assertThat(asManager(() -> permits.confirm(train("1X01")))).isZero();
+        assertThat(asManager(() -> permits.confirm(train("1X01"), false))).isZero();
         assertThat(holding("D-01", "GC-DN").lastWorked()).isEqualTo(today());
         assertThat(holding("D-01", "CM-DN").state()).isEqualTo(Holding.State.LAPSED);
         assertThat(knowledge.events(person("I-01"))).anyMatch(event -> event.kind() == CompetenceEvent.Kind.CONDUCTED);
@@ -481,6 +486,25 @@ class PermitsOnDemonstrationTests {
         mvc.perform(get("/sections").with(user("d").roles("DRIVER"))).andExpect(status().isOk());
         mvc.perform(get("/knowledge").param("day", "not a day").with(user("m").roles("MANAGER")))
                 .andExpect(status().isOk());
+    }
+
+    /** What lapses at the manager's own depot; Corwin Latch works from another. */
+    @Test
+    void startPageTellsAManagerOfTheirDepot() {
+        CurrentActor.Actor manager = new CurrentActor.Actor(
+                1L, people.byStaffNumber("M-01").orElseThrow().id(), "Kester Underbridge", Set.of("MANAGER"));
+        StartPageSection due = startPage.stream()
+                .filter(section -> section.titleCode().equals("competence.start.due"))
+                .findFirst()
+                .orElseThrow();
+        List<String> said =
+                due.links(manager).stream().map(StartPageSection.Link::text).toList();
+        assertThat(said).contains("Ambrose Tinder").doesNotContain("Corwin Latch");
+        assertThat(said).anyMatch(text -> text.startsWith("Only people of Quillhaven are listed"));
+        CurrentActor.Actor nobody = new CurrentActor.Actor(1L, null, "service", Set.of("MANAGER"));
+        assertThat(due.links(nobody))
+                .extracting(StartPageSection.Link::text)
+                .contains("Ambrose Tinder", "Corwin Latch");
     }
 
     @Test

@@ -2,6 +2,7 @@ package org.crosshead.competence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
@@ -306,7 +307,7 @@ class StoriesTests {
         assertThat(conducted.answer()).isEqualTo(Answer.CONDUCTED);
         assertThat(line(conducted, HV3).conductors()).containsExactly(person(TOM));
         assertThat(line(conducted, HV3).rides()).isEqualTo("Corrie Summit \u2013 Aldbeck");
-        office(() -> permits.confirm(train));
+        office(() -> permits.confirm(train, false));
         Holding after = knowledge.holding(person(INA), HV3, today(), clock.instant());
         assertThat(after.state()).isEqualTo(Holding.State.LAPSED);
         assertThat(knowledge.latestEvents(person(TOM), 5))
@@ -463,7 +464,11 @@ class StoriesTests {
                 "letter of the owners")));
         assertThat(told().answer()).isEqualTo(Answer.INSTRUCTED);
         assertThat(line(told(), THANE).conductors()).containsExactly(person(GUEST));
-        office(() -> permits.confirm(train().id()));
+        office(() -> permits.confirm(train().id(), true));
+        assertThat(knowledge.latestEvents(person(SAM), 9))
+                .filteredOn(event -> event.subject().equals(THANE))
+                .extracting(CompetenceEvent::kind, CompetenceEvent::circumstances)
+                .contains(tuple(Kind.LEARNED, Set.of(Circumstance.BAD_WEATHER)));
         as(SAM, "DRIVER", () -> refused("trips-missing", () -> enter(SAM, Kind.DECLARED, THANE, SAM, "")));
         office(() -> knowledge.enter(new Knowledge.Entry(
                 person(SAM), Kind.LEARNED, THANE, today().minusDays(1), person(GUEST), null, "second turn")));

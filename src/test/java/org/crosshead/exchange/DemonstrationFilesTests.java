@@ -102,9 +102,10 @@ class DemonstrationFilesTests {
 
     @Test
     void hasEightTrainsOfEveryKindOnTheDayOfTheImport() {
-        List<TrainDraft> trains = trains();
+        List<TrainDraft> trains =
+                trains().stream().filter(train -> train.day().equals(TODAY)).toList();
 
-        assertThat(trains).hasSize(8).allMatch(train -> train.day().equals(TODAY));
+        assertThat(trains).hasSize(8);
         assertThat(trains.stream().map(TrainDraft::kind).distinct()).hasSize(4);
         assertThat(trains).anyMatch(train -> train.engines().size() == 2);
         assertThat(trains).anyMatch(train -> train.legs().get(0).tenderFirst() && train.formationCode() != null);

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.locks.LockSupport;
 import org.crosshead.competence.CompetenceEvent.Kind;
 import org.crosshead.competence.Decision;
 import org.crosshead.competence.Decisions;
@@ -21,7 +22,12 @@ import org.crosshead.competence.Knowledge;
 import org.crosshead.competence.Permits;
 import org.crosshead.competence.StandingKeeper;
 import org.crosshead.competence.Subject;
+import org.crosshead.competence.learning.LearningPlans;
+import org.crosshead.competence.refresh.RefreshPlans;
+import org.crosshead.crew.Group;
 import org.crosshead.platform.ServiceJob;
+import org.crosshead.working.DayShift;
+import org.crosshead.working.TrainSummary;
 import org.crosshead.working.Trains;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -48,6 +54,7 @@ abstract class KnowledgeVolumeContract {
 
     private static final int PEOPLE = 2_000;
     private static final int TIMES = 40;
+    private static final Set<String> MANAGER = Set.of("INSPECTOR", "MANAGER");
 
     @Autowired
     private JdbcClient jdbc;
@@ -66,6 +73,12 @@ abstract class KnowledgeVolumeContract {
 
     @Autowired
     private Trains trains;
+
+    @Autowired
+    private LearningPlans learning;
+
+    @Autowired
+    private RefreshPlans refresh;
 
     @Autowired
     private MockMvcTester mvc;
@@ -97,9 +110,8 @@ abstract class KnowledgeVolumeContract {
         jdbc.sql("insert into person (staff_number, name, version) select 'V-' || n, 'Person ' || n, 1 from "
                         + numbers(PEOPLE))
                 .update();
-        jdbc.sql(
-                        "insert into person_post (person_id, post, first_day) select id, 'DRIVER', date '2015-01-01' from person"
-                                + " where staff_number like 'V-%'")
+        jdbc.sql("insert into person_post (person_id, post, first_day, depot) select id, 'DRIVER', date '2015-01-01',"
+                        + " 'Depot ' || mod(id, 20) from person where staff_number like 'V-%'")
                 .update();
         jdbc.sql("insert into route_section (code, title, route_code, from_measure, to_measure, direction, band, hard,"
                         + " entered_by, approved_by, version) select 'VS-' || n, 'Section ' || n, 'V' || (n / 10), (n % 10) * 100,"
@@ -143,9 +155,53 @@ abstract class KnowledgeVolumeContract {
                 .hasStatusOk();
     }
 
+    /** The demonstration's eight trains again on each day of the coming eight weeks. */
+    private void runAgain() {
+        List<TrainSummary> pattern = trains.between(today, today);
+        for (int day = 1; day <= 56; day++) {
+            for (TrainSummary train : pattern) {
+                if (trains.find(train.code(), today.plusDays(day)).isEmpty()) {
+                    trains.copy(train.id(), today.plusDays(day), new DayShift(zone));
+                }
+            }
+        }
+    }
+
+    /** What looks at all trains of eight weeks. */
+    private void comingWeeks() {
+        ServiceJob.run(MANAGER, this::runAgain);
+        report.add(trains.between(today, today.plusDays(56)).size() + " trains in eight weeks");
+        report.add(Timings.median(
+                "page of everybody of one of 20 depots", TIMES, () -> page("/knowledge?kind=SECTION&depot=Depot+7")));
+        report.add(Timings.median("cover of the trains", 5, () -> page("/cover")));
+        report.add(Timings.median("cover of the trains of a depot", 5, () -> page("/cover?depot=Quillhaven")));
+        ServiceJob.run(MANAGER, () -> learning.open("D-02", new Subject(Subject.Kind.SECTION, "GC-DN"), null));
+        long plan = learning.visible(true).stream()
+                .filter(one -> one.plan().subject().code().equals("GC-DN"))
+                .findFirst()
+                .orElseThrow()
+                .plan()
+                .id();
+        report.add(Timings.median("trains on which a learner could learn", 5, () -> page("/learning/" + plan)));
+        long begin = System.nanoTime();
+        ServiceJob.run(MANAGER, () -> refresh.begin(Group.EVERYBODY));
+        while (refresh.standing().works()) {
+            LockSupport.parkNanos(10_000_000);
+        }
+        assertThat(refresh.standing().phase()).isEqualTo(RefreshPlans.Phase.READY);
+        RefreshPlans.Result result = refresh.standing().result();
+        assertThat(result).isNotNull();
+        report.add(Timings.seconds(
+                "plan of the coming weeks read and solved: "
+                        + result.problem().needs().size() + " needs, "
+                        + result.problem().options().size() + " options, gap "
+                        + Math.round(1000 * result.plan().gap()) / 10.0 + " %",
+                begin));
+    }
+
     @Test
     void whatIsAskedOfOneTrainOrPersonIsFound() throws IOException {
-        ServiceJob.run(Set.of("INSPECTOR", "MANAGER"), () -> {
+        ServiceJob.run(MANAGER, () -> {
             long train = trains.between(today, today).stream()
                     .filter(one -> one.code().equals("1X01"))
                     .findFirst()
@@ -174,6 +230,7 @@ abstract class KnowledgeVolumeContract {
                             person, Kind.RODE, subject, today.minusDays(note[0]++), null, null, "volume"))));
             assertThat(knowledge.events(person).get(0).kind()).isEqualTo(Kind.RODE);
         });
+        comingWeeks();
         Path file = Path.of("target", "volume-knowledge-" + database() + ".txt");
         Files.createDirectories(file.getParent());
         Files.write(file, report);
@@ -213,7 +270,7 @@ abstract class KnowledgeVolumeContract {
                         "select * from competence_standing where subject_kind = 'SECTION' and subject_code in ('A', 'B')",
                                 "primary_key|competence_standing_pkey",
                         "select * from permit_decision where train_id = 7 order by id desc limit 1",
-                                "permit_decision_of_train")
+                                "permit_decision_of_train|permit_decision_train_index")
                 .forEach((sql, index) -> assertThat(plan(sql))
                         .containsAnyOf(index.split("\\|"))
                         .doesNotContain("tablescan", "seq scan"));

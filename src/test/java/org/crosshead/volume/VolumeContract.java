@@ -74,7 +74,9 @@ abstract class VolumeContract {
             long begin = System.nanoTime();
             for (int day = 1; day <= DAYS; day++) {
                 for (TrainSummary train : pattern) {
-                    trains.copy(train.id(), today.plusDays(day), new DayShift(zone));
+                    if (trains.find(train.code(), today.plusDays(day)).isEmpty()) {
+                        trains.copy(train.id(), today.plusDays(day), new DayShift(zone));
+                    }
                 }
             }
             report.add(Timings.seconds("enter " + DAYS * pattern.size() + " trains", begin));

@@ -122,6 +122,24 @@ public class LearningPlans {
         };
     }
 
+    /**
+     * What is ahead of somebody before they hold something, whether they learn it by a plan or not.
+     *
+     * @param trips that are still to be made
+     */
+    public record Ahead(Subject subject, Holding.State state, Step step, int trips) {}
+
+    public Ahead ahead(long personId, Subject subject) {
+        LocalDate today = today();
+        Holding holding = knowledge.holding(personId, subject, today, clock.instant());
+        Learned learned = knowledge.learned(personId, subject, today);
+        Step step = step(holding, learned);
+        int trips = step == Step.TRIPS
+                ? Math.max(1, learned.needs().trips() - learned.had().trips())
+                : 0;
+        return new Ahead(subject, holding.state(), step, trips);
+    }
+
     private @Nullable Long teacher(Subject subject) {
         return subject.kind() == Subject.Kind.SECTION
                 ? sections.find(subject.code()).map(RouteSection::teacherId).orElse(null)

@@ -8,6 +8,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.crosshead.competence.ActRefusedException;
 import org.crosshead.competence.Circumstance;
@@ -97,24 +98,25 @@ public class LearningTurns implements ExtraTurns {
     public List<Chance> chances(LearningPlan plan) {
         LocalDate today = today();
         Person learner = person(plan.personId());
-        List<Chance> chances = new ArrayList<>();
-        for (TrainSummary summary : trains.between(today, today.plusDays(AHEAD_DAYS))) {
-            if (chances.size() < OFFERED && !summary.cancelled()) {
-                Train train = trains.find(summary.id()).orElseThrow();
-                teachers(train, plan.subject(), learner).stream()
+        Function<Train, List<TrainDemands.Demand>> asks = demands.ofMany();
+        return trains.running(today, today.plusDays(AHEAD_DAYS)).stream()
+                .filter(train -> !train.cancelled())
+                .flatMap(train -> teachers(train, asks.apply(train), plan.subject(), learner).stream()
                         .filter(teacher -> refusal(train, learner, teacher).isEmpty())
-                        .findFirst()
-                        .ifPresent(teacher -> chances.add(new Chance(
-                                summary, train.content().dark(), teacher, subjects(train, learner.id(), teacher))));
-            }
-        }
-        return chances;
+                        .limit(1)
+                        .map(teacher -> new Chance(
+                                TrainSummary.of(train),
+                                train.content().dark(),
+                                teacher,
+                                subjects(train, learner.id(), teacher))))
+                .limit(OFFERED)
+                .toList();
     }
 
     /** Returns who of a train's crew could teach a subject that it runs over: drivers of it who hold it on its day. */
-    private List<Long> teachers(Train train, Subject subject, Person learner) {
+    private List<Long> teachers(Train train, List<TrainDemands.Demand> asked, Subject subject, Person learner) {
         LocalDate day = TurnDay.of(train.content(), zone);
-        return demands.of(train).stream()
+        return asked.stream()
                 .filter(demand -> demand.subjects().contains(subject) && demand.personId() != learner.id())
                 .filter(TrainDemands.Demand::isDriver)
                 .map(TrainDemands.Demand::personId)
@@ -215,7 +217,7 @@ public class LearningTurns implements ExtraTurns {
         lock(plan.personId(), teacherId);
         Person learner = person(plan.personId());
         Train train = train(trainId);
-        if (!teachers(train, plan.subject(), learner).contains(teacherId)) {
+        if (!teachers(train, demands.of(train), plan.subject(), learner).contains(teacherId)) {
             throw new ActRefusedException("plan-not-on-train");
         }
         put(train, learner, teacherId);

@@ -18,6 +18,7 @@ import org.crosshead.competence.refresh.RefreshProblem.Option;
 import org.crosshead.crew.Group;
 import org.crosshead.platform.CurrentActor;
 import org.crosshead.platform.Journal;
+import org.crosshead.working.Train;
 import org.crosshead.working.TrainSummary;
 import org.crosshead.working.Trains;
 import org.jspecify.annotations.Nullable;
@@ -135,23 +136,28 @@ public class RefreshPlans {
     private void make(Group group) {
         try {
             LocalDate today = LocalDate.now(clock.withZone(zone));
-            Map<Long, TrainSummary> coming = coming(today);
+            List<Train> coming = coming(today);
             RefreshProblems.Read read = problems.of(today, group, coming);
             RefreshProblem problem = read.problem();
             standing = new Standing(Phase.SOLVES, null);
             RefreshPlan plan = RefreshSolver.plan(problem, SECONDS);
             standing = new Standing(
-                    Phase.READY, new Result(today, group, problem, plan, coming, open(problem, plan), read.unmet()));
+                    Phase.READY,
+                    new Result(today, group, problem, plan, named(coming), open(problem, plan), read.unmet()));
         } catch (RuntimeException | Error ex) {
             LOG.error("The plan of refreshing turns could not be made", ex);
             standing = new Standing(Phase.FAILED, null);
         }
     }
 
-    private Map<Long, TrainSummary> coming(LocalDate today) {
-        return trains.between(today.plusDays(1), today.plusDays((long) RefreshProblems.WEEKS * WEEK_DAYS)).stream()
+    private static Map<Long, TrainSummary> named(List<Train> trains) {
+        return trains.stream().map(TrainSummary::of).collect(Collectors.toMap(TrainSummary::id, train -> train));
+    }
+
+    private List<Train> coming(LocalDate today) {
+        return trains.running(today.plusDays(1), today.plusDays((long) RefreshProblems.WEEKS * WEEK_DAYS)).stream()
                 .filter(train -> !train.cancelled())
-                .collect(Collectors.toMap(TrainSummary::id, train -> train));
+                .toList();
     }
 
     static List<Open> open(RefreshProblem problem, RefreshPlan plan) {

@@ -63,7 +63,7 @@ record ThinCover(
         NOT_TAUGHT,
         /** No train of the coming weeks runs over it whose driver holds it. */
         NO_TRAIN,
-        /** Nobody is left who could begin: they learn enough already, or are not drivers. */
+        /** Nobody is left who could begin: they learn enough already, are not drivers, or no train suits their hours. */
         NOBODY
     }
 
@@ -88,6 +88,9 @@ record ThinCover(
         /** Says whether a train of the coming weeks runs over it whose driver holds it. */
         boolean isRun(Subject subject);
 
+        /** Says whether any of those trains suits somebody's hours. */
+        boolean suits(long personId, Subject subject);
+
         int trips(long personId, Subject subject);
     }
 
@@ -107,8 +110,10 @@ record ThinCover(
             } else if (!teaching.isRun(subject)) {
                 unmet.add(new Unmet(subject, Why.NO_TRAIN));
             } else {
-                List<Long> begin =
-                        candidates(subject, load).stream().limit(lacking).toList();
+                List<Long> begin = candidates(subject, load).stream()
+                        .filter(person -> teaching.suits(person, subject))
+                        .limit(lacking)
+                        .toList();
                 begin.forEach(person -> {
                     load.merge(person, 1, Integer::sum);
                     needs.add(new Need(person, subject, end, teaching.trips(person, subject), Aim.COVER));

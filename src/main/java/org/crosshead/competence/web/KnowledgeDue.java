@@ -4,7 +4,6 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -12,6 +11,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.crosshead.competence.Holding;
 import org.crosshead.competence.Knowledge;
+import org.crosshead.crew.Group;
 import org.crosshead.crew.People;
 import org.crosshead.crew.Person;
 import org.crosshead.platform.CurrentActor.Actor;
@@ -20,7 +20,7 @@ import org.springframework.context.MessageSource;
 import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
 
-/** Start page: what lapses soon or has lapsed, for a manager of everybody, for crew their own. */
+/** Start page: what lapses soon or has lapsed, for a manager of everybody at their depot, for crew their own. */
 @Component
 @Order(2)
 class KnowledgeDue implements StartPageSection {
@@ -59,7 +59,7 @@ class KnowledgeDue implements StartPageSection {
     @Override
     public List<Link> links(Actor actor) {
         LocalDate today = LocalDate.now(clock.withZone(zone));
-        return actor.holds("MANAGER") ? ofEverybody(today) : own(actor, today);
+        return actor.holds("MANAGER") ? ofEverybody(actor, today) : own(actor, today);
     }
 
     private List<Link> own(Actor actor, LocalDate today) {
@@ -70,24 +70,37 @@ class KnowledgeDue implements StartPageSection {
                         .toList();
     }
 
-    private List<Link> ofEverybody(LocalDate today) {
-        Map<Long, List<Holding>> due = new HashMap<>();
-        knowledge
-                .everybody(knowledge.subjects(), List.of(today))
-                .get(0)
-                .values()
-                .forEach(holders -> holders.forEach((person, holding) ->
-                        due.computeIfAbsent(person, key -> new ArrayList<>()).add(holding)));
-        List<Link> links = people.all().stream()
-                .flatMap(person -> link(person, due.getOrDefault(person.id(), List.of())).stream())
+    /** Of everybody, or of the depots from which whoever looks works and of those of whom no depot is said. */
+    private List<Link> ofEverybody(Actor actor, LocalDate today) {
+        List<String> depots = Optional.ofNullable(actor.personId()).flatMap(people::find).stream()
+                .flatMap(person -> person.depots(today).stream())
                 .toList();
-        if (links.size() <= SHOWN) {
-            return links;
+        List<Person> meant = people.all().stream()
+                .filter(person -> Group.EVERYBODY.includes(person, today))
+                .filter(person -> depots.isEmpty() || isOf(person, depots, today))
+                .toList();
+        Map<Long, List<Holding>> holdings =
+                knowledge.holdings(meant.stream().map(Person::id).toList(), today);
+        List<Link> links = meant.stream()
+                .flatMap(person -> link(person, holdings.getOrDefault(person.id(), List.of())).stream())
+                .toList();
+        List<Link> shown = new ArrayList<>(links.subList(0, Math.min(SHOWN, links.size())));
+        if (links.size() > SHOWN) {
+            shown.add(more("competence.start.due-more", links.size() - SHOWN));
         }
-        List<Link> shown = new ArrayList<>(links.subList(0, SHOWN));
-        Object[] more = {links.size() - SHOWN};
-        shown.add(new Link("/knowledge", messages.getMessage("competence.start.due-more", more, Locale.UK), ""));
+        if (!depots.isEmpty()) {
+            shown.add(more("competence.start.due-depot", String.join(", ", depots)));
+        }
         return shown;
+    }
+
+    private static boolean isOf(Person person, List<String> depots, LocalDate day) {
+        List<String> own = person.depots(day);
+        return own.isEmpty() || own.stream().anyMatch(depots::contains);
+    }
+
+    private Link more(String code, Object arg) {
+        return new Link("/knowledge", messages.getMessage(code, new Object[] {arg}, Locale.UK), "");
     }
 
     private Optional<Link> link(Person person, List<Holding> holdings) {

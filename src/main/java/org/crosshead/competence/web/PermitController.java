@@ -45,6 +45,7 @@ class PermitController {
     private final Decisions decisions;
     private final ConductorDrivers conductors;
     private final Diversions diversions;
+    private final GoInstead instead;
     private final CurrentActor actor;
     private final ZoneId zone;
 
@@ -57,11 +58,13 @@ class PermitController {
             Decisions decisions,
             ConductorDrivers conductors,
             Diversions diversions,
+            GoInstead instead,
             CurrentActor actor,
             ZoneId zone) {
         this.decisions = decisions;
         this.conductors = conductors;
         this.diversions = diversions;
+        this.instead = instead;
         this.actor = actor;
         this.zone = zone;
         this.permits = permits;
@@ -78,13 +81,15 @@ class PermitController {
             throw new ResponseStatusException(HttpStatus.FORBIDDEN);
         }
         model.addAttribute("train", train);
-        model.addAttribute("mayConfirm", request.isUserInRole("MANAGER") || request.isUserInRole("INSPECTOR"));
+        boolean mayConfirm = request.isUserInRole("MANAGER") || request.isUserInRole("INSPECTOR");
+        model.addAttribute("mayConfirm", mayConfirm);
         Permit permit = permits.of(trainId);
         List<Decision> kept = decisions.of(trainId);
         model.addAttribute("permit", permit);
         model.addAttribute("decisions", kept);
         model.addAttribute("changed", !kept.isEmpty() && !kept.get(0).permit().saysTheSame(permit));
         model.addAttribute("own", own(permit));
+        model.addAttribute("instead", mayConfirm ? instead.of(permit) : List.of());
         model.addAttribute("conducting", conductors.of(trainId));
         model.addAttribute("mayAsk", request.isUserInRole("MANAGER"));
         model.addAttribute("askable", request.isUserInRole("MANAGER") ? askable(permit) : List.of());
@@ -118,12 +123,12 @@ class PermitController {
                 .toList();
     }
 
-    /** Returns what is asked of whoever looks, and simply counts: what they can say they do not sign. */
+    /** Returns what is asked of whoever looks, and nobody goes along for: what they can say they do not sign. */
     private List<Subject> own(Permit permit) {
         Long personId = actor.get().personId();
         return permit.lines().stream()
                 .filter(line -> personId != null && line.personId() == personId)
-                .filter(line -> line.answer() == Permit.Answer.ALLOWED)
+                .filter(line -> line.answer() == Permit.Answer.ALLOWED || line.answer() == Permit.Answer.EXEMPT)
                 .map(line -> line.holding().subject())
                 .filter(subject -> subject.kind() != Subject.Kind.PERSON)
                 .toList();
@@ -161,9 +166,12 @@ class PermitController {
     }
 
     @PostMapping("/confirm")
-    String confirm(@PathVariable long trainId, RedirectAttributes flash) {
+    String confirm(
+            @PathVariable long trainId,
+            @RequestParam(defaultValue = "false") boolean badWeather,
+            RedirectAttributes flash) {
         try {
-            permits.confirm(trainId);
+            permits.confirm(trainId, badWeather);
             flash.addFlashAttribute("done", "competence.permit.confirmed");
         } catch (ActRefusedException ex) {
             flash.addFlashAttribute("refused", "competence.refused." + ex.code());

@@ -8,10 +8,8 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Collectors;
 import org.crosshead.Acting;
 import org.crosshead.competence.ActRefusedException;
 import org.crosshead.competence.CompetenceEvent.Kind;
@@ -25,6 +23,7 @@ import org.crosshead.crew.Group;
 import org.crosshead.crew.People;
 import org.crosshead.platform.ServiceJob;
 import org.crosshead.working.DayShift;
+import org.crosshead.working.Train;
 import org.crosshead.working.TrainSummary;
 import org.crosshead.working.Trains;
 import org.junit.jupiter.api.BeforeEach;
@@ -105,9 +104,8 @@ class RefreshPlansOnDemonstrationTests {
         }
     }
 
-    private Map<Long, TrainSummary> coming() {
-        return trains.between(today.plusDays(1), today.plusDays(56)).stream()
-                .collect(Collectors.toMap(TrainSummary::id, train -> train));
+    private List<Train> coming() {
+        return trains.running(today.plusDays(1), today.plusDays(56));
     }
 
     @Test
@@ -143,11 +141,10 @@ class RefreshPlansOnDemonstrationTests {
             assertThat(plans.propose()).as("proposed once").isZero();
         });
         Proposal proposal = plans.proposals().stream()
-                .filter(one -> one.personId() == person)
+                .filter(one -> one.personId() == person && one.subjects().contains("MQ-DN"))
                 .findFirst()
                 .orElseThrow();
         assertThat(proposal.state()).isEqualTo(Proposal.State.PROPOSED);
-        assertThat(proposal.subjects()).contains("MQ-DN");
         as(
                 people.byStaffNumber("D-04").orElseThrow().id(),
                 () -> assertThatThrownBy(() -> plans.answer(proposal.id(), true))
@@ -208,6 +205,7 @@ class RefreshPlansOnDemonstrationTests {
     private List<RefreshProblem.Need> covers(long personId) {
         return problems.of(today, Group.EVERYBODY, coming()).problem().needs().stream()
                 .filter(need -> need.personId() == personId && need.aim() == Aim.COVER)
+                .filter(need -> need.subject().equals(road))
                 .toList();
     }
 

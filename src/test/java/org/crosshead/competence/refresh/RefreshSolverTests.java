@@ -41,7 +41,11 @@ class RefreshSolverTests {
             Set<Integer> sections = new HashSet<>();
             for (int i = 0; i < count; i++) {
                 int section = random.nextInt(12);
-                if (sections.add(section) && person % 4 == 0) {
+                boolean added = sections.add(section);
+                if (added && person % 10 == 7) {
+                    Subject subject = new Subject(Subject.Kind.SECTION, "S" + section);
+                    needs.add(new Need(person, subject, FIRST.plusDays(55), 6, RefreshProblem.Aim.COVER));
+                } else if (added && person % 4 == 0) {
                     Subject subject = new Subject(Subject.Kind.SECTION, "S" + section);
                     needs.add(new Need(person, subject, FIRST.plusDays(55), 3, RefreshProblem.Aim.TRIPS));
                     needs.add(new Need(person, subject, FIRST.plusDays(55), 1, RefreshProblem.Aim.DARK_TRIPS));

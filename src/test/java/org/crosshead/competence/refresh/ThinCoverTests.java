@@ -30,6 +30,7 @@ class ThinCoverTests {
     private final Map<Subject, Map<Long, Holding>> all = new TreeMap<>();
     private Map<Subject, Set<Long>> learning = Map.of();
     private Set<Long> drivers = Set.of(1L, 2L, 3L, 4L, 5L);
+    private Set<Long> busy = Set.of();
     private Set<Subject> taught = Set.of(HILL, VALE, COAST);
     private Set<Subject> run = Set.of(HILL, VALE, COAST);
 
@@ -77,6 +78,14 @@ class ThinCoverTests {
             assertThat(plan.needs()).isEmpty();
             assertThat(plan.unmet()).contains(new Unmet(HILL, Why.NOBODY));
         });
+    }
+
+    @Test
+    void whomNoTrainSuitsIsNotAsked() {
+        busy = Set.of(3L, 4L);
+        assertThat(plan(3).needs()).extracting(Need::personId).containsExactly(5L);
+        busy = Set.of(3L, 4L, 5L, 6L);
+        assertThat(plan(3).unmet()).containsExactly(new Unmet(HILL, Why.NOBODY));
     }
 
     @Test
@@ -129,6 +138,11 @@ class ThinCoverTests {
         @Override
         public boolean isRun(Subject subject) {
             return run.contains(subject);
+        }
+
+        @Override
+        public boolean suits(long personId, Subject subject) {
+            return !busy.contains(personId);
         }
 
         @Override
