@@ -2,13 +2,17 @@ package org.crosshead.briefing;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
+import org.crosshead.platform.CurrentActor;
+import org.crosshead.platform.Journal;
+import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** Enters the railway's own figures. One is never changed: a new version holds from its day on. */
+/** Enters the railway's own figures. One is never changed: a new version holds from its day on, once a second person has approved it. */
 @Service
 public class Policies {
 
@@ -47,14 +51,66 @@ public class Policies {
 
     private final JdbcClient jdbc;
     private final Policy policy;
+    private final Journal journal;
+    private final CurrentActor actor;
 
-    Policies(JdbcClient jdbc, Policy policy) {
+    Policies(JdbcClient jdbc, Policy policy, Journal journal, CurrentActor actor) {
         this.jdbc = jdbc;
         this.policy = policy;
+        this.journal = journal;
+        this.actor = actor;
     }
 
     /**
-     * Enters a new version of a figure. What holds already on that day with the same value is left as it is.
+     * A version that nobody has approved yet.
+     *
+     * @param now what holds on its first day without it; null where there is none
+     */
+    public record Proposed(Policy.PolicyFigure figure, String enteredBy, Policy.@Nullable PolicyFigure now) {}
+
+    /** Returns the versions that nobody has approved yet. */
+    public List<Proposed> proposed() {
+        return jdbc
+                .sql("select * from policy_figure where approved_by is null order by policy_key, policy_version")
+                .query((rs, row) -> new Proposed(Policy.figure(rs, row), rs.getString("entered_by"), null))
+                .list()
+                .stream()
+                .map(one -> new Proposed(
+                        one.figure(),
+                        one.enteredBy(),
+                        policy.on(one.figure().validFrom()).get(one.figure().key())))
+                .toList();
+    }
+
+    /**
+     * Approves a version of a figure.
+     *
+     * @throws PolicyRefusedException if it was entered by the same person, or there is no such version to be approved
+     */
+    @PreAuthorize("hasAnyRole('MANAGER', 'ASSESSOR', 'INSPECTOR')")
+    @Transactional
+    public void approve(String key, int version) {
+        CurrentActor.Actor acting = actor.get();
+        boolean own = proposed().stream()
+                .filter(one -> one.figure().key().equals(key) && one.figure().version() == version)
+                .anyMatch(one -> one.enteredBy().equals(acting.name()));
+        if (own && acting.accountId() != null) {
+            throw new PolicyRefusedException("", "own", List.of());
+        }
+        boolean approved =
+                jdbc.sql("update policy_figure set approved_by = ? where policy_key = ? and policy_version = ?"
+                                        + " and approved_by is null")
+                                .params(acting.name(), key, version)
+                                .update()
+                        == 1;
+        if (!approved) {
+            throw new PolicyRefusedException("", "gone", List.of());
+        }
+        journal.write("policy-figure.approved", "policy-figure", version, key);
+    }
+
+    /**
+     * Enters a new version of a figure, to be approved by a second person. What is there already with the same value is left as it is.
      *
      * @throws PolicyRefusedException if there is no such figure, the value cannot be meant, or a later version is there already
      */
@@ -71,37 +127,48 @@ public class Policies {
             throw new PolicyRefusedException("value", "whole", List.of());
         }
         lengths(draft);
-        Policy.PolicyFigure holds = policy.on(draft.validFrom()).get(draft.key());
-        boolean same = holds != null
-                && holds.value() == draft.value()
-                && holds.origin() == draft.origin()
-                && holds.source().equals(draft.source())
-                && holds.owner().equals(draft.owner());
-        if (same) {
+        boolean there = Optional.ofNullable(policy.on(draft.validFrom()).get(draft.key()))
+                        .filter(holds -> same(holds, draft))
+                        .isPresent()
+                || proposed().stream()
+                        .map(Proposed::figure)
+                        .anyMatch(one -> one.key().equals(draft.key())
+                                && same(one, draft)
+                                && one.validFrom().equals(draft.validFrom()));
+        if (there) {
             return;
         }
-        Versions there = jdbc.sql(
+        Versions versions = jdbc.sql(
                         "select coalesce(max(policy_version), 0) as newest,"
                                 + " count(case when valid_from > ? then 1 end) as later from policy_figure where policy_key = ?")
                 .params(draft.validFrom(), draft.key())
                 .query((rs, row) -> new Versions(rs.getInt("newest"), rs.getInt("later")))
                 .single();
-        if (there.later() > 0) {
+        if (versions.later() > 0) {
             throw new PolicyRefusedException("valid_from", "later-there", List.of());
         }
         jdbc.sql(
                         "insert into policy_figure (policy_key, policy_version, policy_value, unit, origin, source, policy_owner,"
-                                + " valid_from) values (?, ?, ?, ?, ?, ?, ?, ?)")
+                                + " valid_from, entered_by) values (?, ?, ?, ?, ?, ?, ?, ?, ?)")
                 .params(
                         draft.key(),
-                        there.newest() + 1,
+                        versions.newest() + 1,
                         draft.value(),
                         sensible.unit(),
                         draft.origin().name(),
                         draft.source(),
                         draft.owner(),
-                        draft.validFrom())
+                        draft.validFrom(),
+                        actor.get().name())
                 .update();
+        journal.write("policy-figure.entered", "policy-figure", versions.newest() + 1L, draft.key());
+    }
+
+    private static boolean same(Policy.PolicyFigure figure, PolicyDraft draft) {
+        return figure.value() == draft.value()
+                && figure.origin() == draft.origin()
+                && figure.source().equals(draft.source())
+                && figure.owner().equals(draft.owner());
     }
 
     private record Versions(int newest, int later) {}

@@ -1,5 +1,7 @@
 package org.crosshead.briefing;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.TreeMap;
@@ -7,7 +9,7 @@ import org.crosshead.platform.Origin;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
-/** The railway's own figures: margins and reserves, each with an owner, a version and a day from which it holds. */
+/** The railway's own figures: margins and reserves, each with an owner, a version and a day from which it holds once it is approved. */
 @Repository
 public class Policy {
 
@@ -73,19 +75,24 @@ public class Policy {
     /** Returns the figures that hold on a day, by key. */
     public Map<String, PolicyFigure> on(LocalDate day) {
         Map<String, PolicyFigure> figures = new TreeMap<>();
-        jdbc.sql("select * from policy_figure where valid_from <= ? order by policy_key, policy_version")
+        jdbc.sql(
+                        "select * from policy_figure where valid_from <= ? and approved_by is not null order by policy_key, policy_version")
                 .param(day)
-                .query((rs, row) -> new PolicyFigure(
-                        rs.getString("policy_key"),
-                        rs.getDouble("policy_value"),
-                        rs.getString("unit"),
-                        Origin.valueOf(rs.getString("origin")),
-                        rs.getString("source"),
-                        rs.getString("policy_owner"),
-                        rs.getInt("policy_version"),
-                        rs.getObject("valid_from", LocalDate.class)))
+                .query(Policy::figure)
                 .list()
                 .forEach(figure -> figures.put(figure.key(), figure));
         return figures;
+    }
+
+    static PolicyFigure figure(ResultSet rs, int row) throws SQLException {
+        return new PolicyFigure(
+                rs.getString("policy_key"),
+                rs.getDouble("policy_value"),
+                rs.getString("unit"),
+                Origin.valueOf(rs.getString("origin")),
+                rs.getString("source"),
+                rs.getString("policy_owner"),
+                rs.getInt("policy_version"),
+                rs.getObject("valid_from", LocalDate.class));
     }
 }

@@ -123,6 +123,19 @@ class EventStore {
                         .list();
     }
 
+    /** Returns what is entered of these sections, classes or personal subjects about some people. */
+    List<CompetenceEvent> of(Set<Long> personIds, Subject.Kind kind, Collection<String> codes) {
+        return codes.isEmpty() || personIds.isEmpty()
+                ? List.of()
+                : jdbc.sql(SELECT
+                                + "where person_id in (:people) and subject_kind = :kind and subject_code in (:codes)")
+                        .param("people", personIds)
+                        .param("kind", kind.name())
+                        .param("codes", codes)
+                        .query(EventStore::event)
+                        .list();
+    }
+
     /** Returns the ids of all people about whom something is entered. */
     List<Long> people() {
         return jdbc.sql(

@@ -5,16 +5,10 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.function.BiFunction;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.crosshead.competence.CompetenceEvent.Kind;
@@ -29,7 +23,7 @@ import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** What people know: enters what bears on it, and derives what they hold. */
+/** What people know: enters what bears on it, and says of one person and subject what follows; {@link Holdings} says it of many. */
 @Service
 public class Knowledge {
 
@@ -37,6 +31,7 @@ public class Knowledge {
 
     private final EventStore store;
     private final StandingStore standings;
+    private final Holdings holdings;
     private final KnowledgePolicies policies;
     private final LaidDown laidDown;
     private final People people;
@@ -49,6 +44,7 @@ public class Knowledge {
     Knowledge(
             EventStore store,
             StandingStore standings,
+            Holdings holdings,
             KnowledgePolicies policies,
             LaidDown laidDown,
             People people,
@@ -60,6 +56,7 @@ public class Knowledge {
         this.events = events;
         this.store = store;
         this.standings = standings;
+        this.holdings = holdings;
         this.policies = policies;
         this.laidDown = laidDown;
         this.people = people;
@@ -208,7 +205,7 @@ public class Knowledge {
         boolean left = Stream.of(Post.values()).noneMatch(post -> person.holds(post, event.day()));
         boolean open = laidDown.isOpen(event.subject(), event.day());
         LocalDate today = LocalDate.now(clock.withZone(zone));
-        boolean first = ActRules.asksWhoHolds(event.kind()) && !anybodyHolds(event.subject(), event.day());
+        boolean first = ActRules.asksWhoHolds(event.kind()) && !holdings.anybodyHolds(event.subject(), event.day());
         List<CompetenceEvent> events = unstruck(store.of(event.personId(), event.subject()));
         return new ActRules.Known(
                 today,
@@ -265,112 +262,6 @@ public class Knowledge {
         return HoldingRules.on(store.of(personId, subject), laidDown.terms(subject, policies.on(day)), day, knownAt);
     }
 
-    /** Returns what everybody who has to do with a subject holds of it on a day, by person; without what it rests on. */
-    public Map<Long, Holding> holders(Subject subject, LocalDate day) {
-        HoldingRules.Terms terms = laidDown.terms(subject, policies.on(day));
-        Map<Long, Holding> holders = new TreeMap<>();
-        standings.of(subject).forEach(row -> holders.put(row.personId(), holding(row, terms, day)));
-        return holders;
-    }
-
-    private boolean anybodyHolds(Subject subject, LocalDate day) {
-        HoldingRules.Terms terms = laidDown.terms(subject, policies.on(day));
-        return standings.of(subject).stream()
-                .sorted(Comparator.comparing(row -> !row.answers(day, terms)))
-                .anyMatch(row -> holding(row, terms, day).counts());
-    }
-
-    /** Answers from what is derived already where it can, else from the events themselves. */
-    private Holding holding(StandingStore.Row row, HoldingRules.Terms terms, LocalDate day) {
-        return row.answers(day, terms)
-                ? row.standing().on(day, terms, List.of())
-                : HoldingRules.on(store.of(row.personId(), row.subject()), terms, day, Instant.MAX);
-    }
-
-    /** Returns what a person holds on a day, by subject; without what it rests on. */
-    public List<Holding> holdings(long personId, LocalDate day) {
-        KnowledgePolicy policy = policies.on(day);
-        LaidDown.Book known = laidDown.book();
-        return standings.of(personId).stream()
-                .map(row -> holding(row, known.terms(row.subject(), policy), day))
-                .sorted(Comparator.comparing(Holding::subject))
-                .toList();
-    }
-
-    /** Returns what some people hold on a day, by person; without what it rests on. */
-    public Map<Long, List<Holding>> holdings(Collection<Long> personIds, LocalDate day) {
-        Function<Subject, HoldingRules.Terms> terms = terms(policies.on(day), laidDown.book());
-        Map<Long, List<Holding>> holdings = new TreeMap<>();
-        for (StandingStore.Row row : standings.of(personIds)) {
-            holdings.computeIfAbsent(row.personId(), key -> new ArrayList<>())
-                    .add(holding(row, terms.apply(row.subject()), day));
-        }
-        holdings.values().forEach(own -> own.sort(Comparator.comparing(Holding::subject)));
-        return holdings;
-    }
-
-    /** Returns every subject of which something is entered, in order. */
-    public List<Subject> subjects() {
-        return standings.subjects().stream().sorted().toList();
-    }
-
-    /** Returns every subject of which something is entered about any of these people, in order. */
-    public List<Subject> subjects(Collection<Long> personIds) {
-        return standings.subjects(personIds).stream().sorted().toList();
-    }
-
-    /** Returns what everybody holds of some subjects on each of some days, by subject and then by person; all is read once. */
-    public List<Map<Subject, Map<Long, Holding>>> everybody(List<Subject> subjects, List<LocalDate> days) {
-        List<StandingStore.Row> rows = byKind(subjects, standings::of);
-        LaidDown.Book known = laidDown.book();
-        return days.stream()
-                .map(day -> {
-                    Function<Subject, HoldingRules.Terms> terms = terms(policies.on(day), known);
-                    Map<Subject, Map<Long, Holding>> all = new TreeMap<>();
-                    for (StandingStore.Row row : rows) {
-                        all.computeIfAbsent(row.subject(), key -> new TreeMap<>())
-                                .put(row.personId(), holding(row, terms.apply(row.subject()), day));
-                    }
-                    return all;
-                })
-                .toList();
-    }
-
-    /** As {@link #everybody}, for a day that has passed or as it was known at a moment: from the events themselves. */
-    public Map<Subject, Map<Long, Holding>> everybodyAsKnown(List<Subject> subjects, LocalDate day, Instant knownAt) {
-        Function<Subject, HoldingRules.Terms> terms = terms(policies.on(day), laidDown.book());
-        Map<Subject, Map<Long, Holding>> all = new TreeMap<>();
-        byKind(subjects, store::of).stream()
-                .collect(Collectors.groupingBy(
-                        CompetenceEvent::subject, Collectors.groupingBy(CompetenceEvent::personId)))
-                .forEach((subject, people) -> {
-                    Map<Long, Holding> holdings = new TreeMap<>();
-                    people.forEach((person, events) ->
-                            holdings.put(person, HoldingRules.on(events, terms.apply(subject), day, knownAt)));
-                    all.put(subject, holdings);
-                });
-        return all;
-    }
-
-    private static <T> List<T> byKind(
-            List<Subject> subjects, BiFunction<Subject.Kind, Collection<String>, List<T>> read) {
-        return Stream.of(Subject.Kind.values())
-                .flatMap(kind -> read
-                        .apply(
-                                kind,
-                                subjects.stream()
-                                        .filter(subject -> subject.kind() == kind)
-                                        .map(Subject::code)
-                                        .toList())
-                        .stream())
-                .toList();
-    }
-
-    private static Function<Subject, HoldingRules.Terms> terms(KnowledgePolicy policy, LaidDown.Book known) {
-        Map<Subject, HoldingRules.Terms> found = new HashMap<>();
-        return of -> found.computeIfAbsent(of, subject -> known.terms(subject, policy));
-    }
-
     /** Returns the latest that was entered about a person, the latest first. */
     public List<CompetenceEvent> latestEvents(long personId, int most) {
         return store.latestOf(personId, most);
@@ -391,12 +282,6 @@ public class Knowledge {
         HoldingRules.Terms terms = laidDown.terms(subject, policies.on(LocalDate.now(clock.withZone(zone))));
         standings.put(
                 personId, new StandingStore.Derived(terms, HoldingRules.standing(store.of(personId, subject), terms)));
-    }
-
-    /** Returns how it stands with everybody who has to do with a subject, after all that is entered. */
-    Map<Long, Standing> standings(Subject subject) {
-        return standings.of(subject).stream()
-                .collect(Collectors.toMap(StandingStore.Row::personId, StandingStore.Row::standing));
     }
 
     /** Carries what somebody holds over to another subject, with its dates and limits; only by those who split and merge sections. */

@@ -3,6 +3,7 @@ package org.crosshead.competence;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.crosshead.routeknowledge.Closure;
@@ -61,6 +62,17 @@ public class LaidDown {
     Book book() {
         return new Book(
                 sections.all().stream().collect(Collectors.toMap(RouteSection::code, Function.identity())),
+                guides.all().stream().collect(Collectors.toMap(ClassGuide::classCode, Function.identity())));
+    }
+
+    /** Returns what is laid down now of some subjects, read once. */
+    Book book(List<Subject> subjects) {
+        Set<String> codes = subjects.stream()
+                .filter(subject -> subject.kind() == Subject.Kind.SECTION)
+                .map(Subject::code)
+                .collect(Collectors.toSet());
+        return new Book(
+                sections.ofCodes(codes).stream().collect(Collectors.toMap(RouteSection::code, Function.identity())),
                 guides.all().stream().collect(Collectors.toMap(ClassGuide::classCode, Function.identity())));
     }
 

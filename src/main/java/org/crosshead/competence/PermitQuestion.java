@@ -17,10 +17,8 @@ import java.util.stream.Stream;
 import org.crosshead.competence.Permit.Bar;
 import org.crosshead.competence.PermitRules.Asked;
 import org.crosshead.competence.PermitRules.Companion;
-import org.crosshead.competence.PermitRules.Held;
 import org.crosshead.competence.PermitRules.Needs;
 import org.crosshead.crew.People;
-import org.crosshead.crew.Person;
 import org.crosshead.crew.Post;
 import org.crosshead.route.Routes;
 import org.crosshead.routeknowledge.RouteSections;
@@ -40,6 +38,7 @@ class PermitQuestion {
 
     private final Trains trains;
     private final Knowledge knowledge;
+    private final Holdings holdings;
     private final KnowledgePolicies policies;
     private final RouteSections sections;
     private final Routes routes;
@@ -55,6 +54,7 @@ class PermitQuestion {
     PermitQuestion(
             Trains trains,
             Knowledge knowledge,
+            Holdings holdings,
             KnowledgePolicies policies,
             RouteSections sections,
             Routes routes,
@@ -68,6 +68,7 @@ class PermitQuestion {
             ZoneId zone) {
         this.trains = trains;
         this.knowledge = knowledge;
+        this.holdings = holdings;
         this.policies = policies;
         this.sections = sections;
         this.routes = routes;
@@ -83,35 +84,30 @@ class PermitQuestion {
 
     /** Returns the question as the train is crewed and the records stand now. */
     Asked of(Train train) {
-        LocalDate day = turnEnds(train.content());
+        TrainDraft content = train.content();
+        LocalDate day = turnEnds(content);
         KnowledgePolicy policy = policies.on(day);
         List<TrainDraft.Leg> diverted =
                 diversions.of(train.id()).stream().map(Diversions.Planned::leg).toList();
         TrainRoad road = road(train, diverted);
+        Crew crew = new Crew(
+                people.ids(content.crew().stream().map(CrewSlot::staffNumber).collect(Collectors.toSet())),
+                new HashMap<>());
         CrewDuties duties = new CrewDuties(
-                train.content(),
+                content,
                 road,
-                this::classCode,
-                this::id,
-                post -> others(train.content(), post),
+                number -> crew.classes().computeIfAbsent(number, this::classCode),
+                crew::id,
+                post -> others(crew, content, post),
                 policy.needs(),
                 easy(policy));
         List<Needs> detours = duties.detours(diverted);
         List<Needs> needs = duties.needs();
-        List<Companion> companions = companions(train, road, policy);
-        Instant now = clock.instant();
-        Set<Long> crew = new HashSet<>();
+        List<Companion> companions = companions(train, road, crew, policy);
         Set<Subject> subjects = new HashSet<>(policy.needs());
-        needs.forEach(one -> {
-            crew.add(one.personId());
-            one.duties().forEach(duty -> subjects.add(duty.subject()));
-        });
-        detours.forEach(one -> one.duties().forEach(duty -> subjects.add(duty.subject())));
-        companions.forEach(one -> crew.add(one.personId()));
-        List<Held> held = subjects.stream()
-                .sorted()
-                .map(subject -> held(subject, knowledge.holders(subject, day), crew, day, now))
-                .toList();
+        Stream.concat(needs.stream(), detours.stream())
+                .flatMap(one -> one.duties().stream())
+                .forEach(duty -> subjects.add(duty.subject()));
         return new Asked(
                 day,
                 policy.version(),
@@ -119,10 +115,23 @@ class PermitQuestion {
                 companions,
                 road.gaps(),
                 store.declined(train.id()),
-                bars(train, policy.hours()),
-                held,
+                bars(train, crew, policy.hours()),
+                holdings.held(subjects, Set.copyOf(crew.ids().values()), policy, day, clock.instant()),
                 detours,
                 policy.regime().piloting());
+    }
+
+    /**
+     * Who a train's crew are, read once.
+     *
+     * @param ids by staff number
+     * @param classes of engines by their numbers, filled as they are asked for
+     */
+    private record Crew(Map<String, Long> ids, Map<String, Optional<String>> classes) {
+
+        long id(String staffNumber) {
+            return ids.getOrDefault(staffNumber, -1L);
+        }
     }
 
     private CrewDuties.Easy easy(KnowledgePolicy policy) {
@@ -132,22 +141,7 @@ class PermitQuestion {
                         .orElse(false);
     }
 
-    /** Of the crew with what it rests on, of everybody else only whether they hold it. */
-    private Held held(Subject subject, Map<Long, Holding> all, Set<Long> crew, LocalDate day, Instant now) {
-        Map<Long, Holding> ofCrew = new HashMap<>();
-        List<Long> holders = new ArrayList<>();
-        all.forEach((person, holding) -> {
-            if (crew.contains(person)) {
-                ofCrew.put(person, knowledge.holding(person, subject, day, now));
-            }
-            if (holding.counts()) {
-                holders.add(person);
-            }
-        });
-        return new Held(subject, ofCrew, holders.stream().sorted().toList());
-    }
-
-    private List<Bar> bars(Train train, KnowledgePolicy.Hours hours) {
+    private List<Bar> bars(Train train, Crew crew, KnowledgePolicy.Hours hours) {
         List<Bar> bars = new ArrayList<>();
         Set<String> asked = new HashSet<>();
         for (CrewSlot slot : train.content().crew()) {
@@ -158,7 +152,7 @@ class PermitQuestion {
             LocalDate first = day.minusDays(TrainDemands.AROUND_DAYS);
             LocalDate last = day.plusDays(AFTER_DAYS);
             List<CrewBooking> bookings = new ArrayList<>(trains.bookings(slot.staffNumber(), first, last));
-            long personId = id(slot.staffNumber());
+            long personId = crew.id(slot.staffNumber());
             extras.forEach(extra -> bookings.addAll(extra.of(personId, first, last)));
             bookings.stream()
                     .filter(booking -> booking.trainId() == train.id())
@@ -193,13 +187,13 @@ class PermitQuestion {
         return new TrainRoad(train.content(), sections.ofRoutes(routes));
     }
 
-    private List<Companion> companions(Train train, TrainRoad road, KnowledgePolicy policy) {
+    private List<Companion> companions(Train train, TrainRoad road, Crew crew, KnowledgePolicy policy) {
         TrainDraft content = train.content();
         return new CrewCompanions(
                         content,
                         road,
-                        this::classCode,
-                        this::id,
+                        number -> crew.classes().computeIfAbsent(number, this::classCode),
+                        crew::id,
                         accepted(train.id(), policy.regime()),
                         Set.copyOf(people.holding(Post.INSPECTOR, content.day())),
                         (person, subject) -> knowledge.isRecognised(person, subject, turnEnds(content)),
@@ -219,16 +213,10 @@ class PermitQuestion {
         return engines.current(engineNumber).map(engine -> engine.content().classCode());
     }
 
-    private long id(String staffNumber) {
-        return people.byStaffNumber(staffNumber).map(Person::id).orElse(-1L);
-    }
-
     /** Returns who holds a post on the day of the train and is not of its crew. */
-    private List<Long> others(TrainDraft train, Post post) {
-        Set<Long> crew =
-                train.crew().stream().map(slot -> id(slot.staffNumber())).collect(Collectors.toSet());
+    private List<Long> others(Crew crew, TrainDraft train, Post post) {
         return people.holding(post, train.day()).stream()
-                .filter(person -> !crew.contains(person))
+                .filter(person -> !crew.ids().containsValue(person))
                 .toList();
     }
 

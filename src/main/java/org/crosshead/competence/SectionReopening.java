@@ -28,6 +28,7 @@ public class SectionReopening {
 
     private final RouteSections sections;
     private final Knowledge knowledge;
+    private final Holdings holdings;
     private final KnowledgePolicies policies;
     private final People people;
     private final Clock clock;
@@ -36,12 +37,14 @@ public class SectionReopening {
     SectionReopening(
             RouteSections sections,
             Knowledge knowledge,
+            Holdings holdings,
             KnowledgePolicies policies,
             People people,
             Clock clock,
             ZoneId zone) {
         this.sections = sections;
         this.knowledge = knowledge;
+        this.holdings = holdings;
         this.policies = policies;
         this.people = people;
         this.clock = clock;
@@ -106,7 +109,7 @@ public class SectionReopening {
         if (prover != null && provedOn != null) {
             knowledge.proved(prover.id(), subject, provedOn, changes);
         }
-        int holders = (int) knowledge.holders(subject, opening.on()).values().stream()
+        int holders = (int) holdings.holders(subject, opening.on()).values().stream()
                 .filter(Holding::counts)
                 .count();
         return new Opened(learnAnew, holders);

@@ -25,12 +25,14 @@ public class SectionSurgery {
 
     private final RouteSections sections;
     private final Knowledge knowledge;
+    private final Holdings holdings;
     private final Clock clock;
     private final ZoneId zone;
 
-    SectionSurgery(RouteSections sections, Knowledge knowledge, Clock clock, ZoneId zone) {
+    SectionSurgery(RouteSections sections, Knowledge knowledge, Holdings holdings, Clock clock, ZoneId zone) {
         this.sections = sections;
         this.knowledge = knowledge;
+        this.holdings = holdings;
         this.clock = clock;
         this.zone = zone;
     }
@@ -56,7 +58,7 @@ public class SectionSurgery {
         sections.enter(draft(old, lower, old.fromMeasure(), atMeasure));
         sections.enter(draft(old, upper, atMeasure, old.toMeasure()));
         String note = "carried over from " + code;
-        knowledge.standings(subject(code)).forEach((person, standing) -> {
+        holdings.standings(subject(code)).forEach((person, standing) -> {
             knowledge.carryOver(person, subject(lower.code()), standing, note);
             knowledge.carryOver(person, subject(upper.code()), standing, note);
         });
@@ -94,9 +96,9 @@ public class SectionSurgery {
                 sections.teacherNumber(one),
                 one.line(),
                 one.needs().or(other.needs())));
-        Map<Long, Standing> others = knowledge.standings(subject(otherCode));
+        Map<Long, Standing> others = holdings.standings(subject(otherCode));
         String note = "carried over from " + code + " and " + otherCode;
-        knowledge.standings(subject(code)).forEach((person, standing) -> {
+        holdings.standings(subject(code)).forEach((person, standing) -> {
             Standing second = others.get(person);
             if (second != null && second.state() == standing.state()) {
                 knowledge.carryOver(person, subject(whole.code()), older(standing, second), note);

@@ -14,11 +14,11 @@ import org.springframework.stereotype.Component;
 @Component
 public class SubjectCover {
 
-    private final Knowledge knowledge;
+    private final Holdings holdings;
     private final People people;
 
-    SubjectCover(Knowledge knowledge, People people) {
-        this.knowledge = knowledge;
+    SubjectCover(Holdings holdings, People people) {
+        this.holdings = holdings;
         this.people = people;
     }
 
@@ -42,7 +42,7 @@ public class SubjectCover {
      */
     public List<Cover> of(List<Subject> subjects, Group group, LocalDate day, List<Integer> months) {
         List<LocalDate> days = months.stream().map(day::plusMonths).toList();
-        List<Map<Subject, Map<Long, Holding>>> held = knowledge.everybody(subjects, days);
+        List<Map<Subject, Map<Long, Holding>>> held = holdings.everybody(subjects, days);
         List<Person> all = people.all();
         List<Set<Long>> there =
                 days.stream().map(then -> group.members(all, then)).toList();

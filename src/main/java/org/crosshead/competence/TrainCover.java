@@ -29,13 +29,13 @@ public class TrainCover {
 
     private final Trains trains;
     private final TrainDemands demands;
-    private final Knowledge knowledge;
+    private final Holdings holdings;
     private final People people;
 
-    TrainCover(Trains trains, TrainDemands demands, Knowledge knowledge, People people) {
+    TrainCover(Trains trains, TrainDemands demands, Holdings holdings, People people) {
         this.trains = trains;
         this.demands = demands;
-        this.knowledge = knowledge;
+        this.holdings = holdings;
         this.people = people;
     }
 
@@ -83,7 +83,7 @@ public class TrainCover {
                 .sorted()
                 .toList();
         List<LocalDate> days = months.stream().map(day::plusMonths).toList();
-        List<Map<Subject, Map<Long, Holding>>> held = knowledge.everybody(all, days);
+        List<Map<Subject, Map<Long, Holding>>> held = holdings.everybody(all, days);
         List<Set<Long>> there =
                 days.stream().map(then -> drivers.members(everybody, then)).toList();
         List<Pattern> patterns = new ArrayList<>();

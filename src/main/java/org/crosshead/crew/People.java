@@ -2,6 +2,7 @@ package org.crosshead.crew;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.crosshead.platform.CurrentActor;
@@ -39,6 +40,12 @@ public class People {
     @Transactional(readOnly = true)
     public List<Long> holding(Post post, LocalDate day) {
         return store.holding(post, day);
+    }
+
+    /** Returns the ids of people by their staff numbers; of those who are known. */
+    @Transactional(readOnly = true)
+    public Map<String, Long> ids(Set<String> staffNumbers) {
+        return store.ids(staffNumbers);
     }
 
     /** Returns every depot from which anybody works, worked or will work, in the order of the alphabet. */

@@ -4,9 +4,11 @@ import java.sql.Date;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.crosshead.crew.PersonDraft.PostHeld;
 import org.jspecify.annotations.Nullable;
@@ -60,6 +62,18 @@ class PersonStore {
                 .params(post.name(), day, day)
                 .query(Long.class)
                 .list();
+    }
+
+    Map<String, Long> ids(Set<String> staffNumbers) {
+        Map<String, Long> ids = new HashMap<>();
+        if (!staffNumbers.isEmpty()) {
+            jdbc.sql(PERSON + "where staff_number in (:numbers)")
+                    .param("numbers", staffNumbers)
+                    .query(Row::of)
+                    .list()
+                    .forEach(row -> ids.put(row.staffNumber(), row.id()));
+        }
+        return ids;
     }
 
     List<String> depots() {

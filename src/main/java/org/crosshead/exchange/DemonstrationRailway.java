@@ -9,6 +9,7 @@ import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import org.crosshead.briefing.Policies;
 import org.crosshead.competence.ClassGuides;
 import org.crosshead.competence.Conducting;
 import org.crosshead.competence.ConductorDrivers;
@@ -45,6 +46,7 @@ class DemonstrationRailway implements ApplicationRunner {
     private final Routes routes;
     private final RouteSections sections;
     private final ClassGuides guides;
+    private final Policies figures;
     private final LearningPlans plans;
     private final ConductorDrivers conductors;
     private final Permits permits;
@@ -57,6 +59,7 @@ class DemonstrationRailway implements ApplicationRunner {
             Routes routes,
             RouteSections sections,
             ClassGuides guides,
+            Policies figures,
             LearningPlans plans,
             ConductorDrivers conductors,
             Permits permits,
@@ -71,6 +74,7 @@ class DemonstrationRailway implements ApplicationRunner {
         this.plans = plans;
         this.sections = sections;
         this.guides = guides;
+        this.figures = figures;
         this.importer = importer;
         this.routes = routes;
     }
@@ -106,8 +110,10 @@ class DemonstrationRailway implements ApplicationRunner {
                 .forEach(asked -> conductors.answer(asked.id(), true));
     }
 
-    /** All sections but one, and all guides but one, so that there is one to be approved. */
+    /** All figures; all sections but one, and all guides but one, so that there is one to be approved. */
     private void approve() {
+        figures.proposed()
+                .forEach(one -> figures.approve(one.figure().key(), one.figure().version()));
         sections.all().stream()
                 .filter(section -> !section.code().equals(NOT_APPROVED))
                 .forEach(section -> sections.approve(section.code(), section.version()));

@@ -57,6 +57,11 @@ public class RouteSections {
         return store.ofRoutes(routeCodes);
     }
 
+    /** Returns those sections of some codes that are laid down. */
+    public List<RouteSection> ofCodes(Set<String> codes) {
+        return store.ofCodes(codes);
+    }
+
     public Optional<RouteSection> find(String code) {
         return store.find(code);
     }

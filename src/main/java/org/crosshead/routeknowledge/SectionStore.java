@@ -163,13 +163,21 @@ class SectionStore {
     }
 
     List<RouteSection> ofRoutes(Set<String> routeCodes) {
-        if (routeCodes.isEmpty()) {
+        return where("route_code", routeCodes);
+    }
+
+    List<RouteSection> ofCodes(Set<String> codes) {
+        return where("code", codes);
+    }
+
+    private List<RouteSection> where(String column, Set<String> values) {
+        if (values.isEmpty()) {
             return List.of();
         }
         Map<Long, List<Closure>> closures = closures(jdbc.sql("select * from section_closure" + IN_ORDER));
-        return jdbc.sql("select * from route_section where route_code in (:routes)"
+        return jdbc.sql("select * from route_section where " + column + " in (:values)"
                         + " order by route_code, direction desc, from_measure, code")
-                .param("routes", routeCodes)
+                .param("values", values)
                 .query((rs, row) -> section(rs, closures))
                 .list();
     }

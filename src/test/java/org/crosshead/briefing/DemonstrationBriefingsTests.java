@@ -733,8 +733,8 @@ class DemonstrationBriefingsTests {
         long trainId = named("1X01").id();
         assertThat(warnings(trainId)).noneMatch(kind -> kind.startsWith("braking.warning.tramway"));
         jdbc.sql(
-                        "insert into policy_figure (policy_key, policy_version, policy_value, unit, origin, source, policy_owner, valid_from)"
-                                + " values ('braking.tramway-table', 2, 2, '', 'ESTIMATED', 'for a test', 'T', date '2021-01-01')")
+                        "insert into policy_figure (policy_key, policy_version, policy_value, unit, origin, source, policy_owner, valid_from, approved_by)"
+                                + " values ('braking.tramway-table', 2, 2, '', 'ESTIMATED', 'for a test', 'T', date '2021-01-01', 'U')")
                 .update();
         try {
             assertThat(warnings(trainId)).contains("braking.warning.tramway-faster");

@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.time.LocalDate;
+import java.util.Set;
+import org.crosshead.Acting;
 import org.crosshead.platform.Origin;
+import org.crosshead.platform.ServiceJob;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -32,9 +35,56 @@ class PoliciesTests {
         return new PolicyDraft(key, value, Origin.ESTIMATED, "own rule", "Traction inspector", from);
     }
 
+    /** Nobody lays down a figure alone: it holds once a second person has approved it; practice of the trade, from memory. */
+    @Test
+    void figureHoldsOnceASecondPersonHasApprovedIt() {
+        Acting.as(7L, "INSPECTOR", () -> policies.enter(draft(Policy.BRAKING_MARGIN, 1.25, FROM)));
+
+        assertThat(policy.on(FROM))
+                .extractingByKey(Policy.BRAKING_MARGIN)
+                .satisfies(figure -> assertThat(figure.value()).isEqualTo(1.1));
+        assertThat(policies.proposed()).singleElement().satisfies(one -> {
+            assertThat(one.figure().value()).isEqualTo(1.25);
+            assertThat(one.now()).isNotNull();
+        });
+        Acting.as(
+                7L,
+                "INSPECTOR",
+                () -> assertThatExceptionOfType(PolicyRefusedException.class)
+                        .isThrownBy(() -> policies.approve(Policy.BRAKING_MARGIN, 2))
+                        .extracting(PolicyRefusedException::code)
+                        .isEqualTo("own"));
+        Acting.as(
+                8L,
+                "DRIVER",
+                () -> assertThatExceptionOfType(AccessDeniedException.class)
+                        .isThrownBy(() -> policies.approve(Policy.BRAKING_MARGIN, 2)));
+        ServiceJob.run(Set.of("MANAGER"), () -> {
+            policies.approve(Policy.BRAKING_MARGIN, 2);
+            assertThatExceptionOfType(PolicyRefusedException.class)
+                    .isThrownBy(() -> policies.approve(Policy.BRAKING_MARGIN, 2))
+                    .extracting(PolicyRefusedException::code)
+                    .isEqualTo("gone");
+        });
+        assertThat(policies.proposed()).isEmpty();
+        assertThat(policy.on(FROM))
+                .extractingByKey(Policy.BRAKING_MARGIN)
+                .extracting(Policy.PolicyFigure::value)
+                .isEqualTo(1.25);
+    }
+
+    private void enterAndApprove(PolicyDraft draft) {
+        policies.enter(draft);
+        ServiceJob.run(
+                Set.of("MANAGER"),
+                () -> policies.proposed()
+                        .forEach(one -> policies.approve(
+                                one.figure().key(), one.figure().version())));
+    }
+
     @Test
     void newVersionHoldsFromItsDayOn() {
-        policies.enter(draft(Policy.BRAKING_MARGIN, 1.25, FROM));
+        enterAndApprove(draft(Policy.BRAKING_MARGIN, 1.25, FROM));
 
         assertThat(policy.on(FROM).get(Policy.BRAKING_MARGIN)).satisfies(figure -> {
             assertThat(figure.value()).isEqualTo(1.25);
@@ -49,7 +99,9 @@ class PoliciesTests {
     @Test
     void sameFileTwiceChangesNothing() {
         policies.enter(draft("hand-brakes.vehicles-to.10", 2, FROM));
-        policies.enter(draft("hand-brakes.vehicles-to.10", 2, FROM));
+        enterAndApprove(draft("hand-brakes.vehicles-to.10", 2, FROM));
+        ServiceJob.run(Set.of("INSPECTOR"), () -> policies.enter(draft("hand-brakes.vehicles-to.10", 2, FROM)));
+        assertThat(policies.proposed()).isEmpty();
 
         assertThat(policy.on(FROM))
                 .extractingByKey("hand-brakes.vehicles-to.10")

@@ -57,6 +57,7 @@ abstract class KnowledgeContract {
     private CurrentActor.Actor acting = new CurrentActor.Actor("crosshead");
     private RouteSections sections;
     private Knowledge knowledge;
+    private Holdings holdings;
     private TransactionTemplate transaction;
     private long ina;
     private long ray;
@@ -81,11 +82,14 @@ abstract class KnowledgeContract {
         finch = person(people, "A-1", "Lorne Finch", Post.ASSESSOR);
         sections = SectionsForTests.on(jdbc, routes(), people, journaled, actor, clock);
         policies = new KnowledgePolicies(jdbc);
+        LaidDown laidDown = new LaidDown(sections, new ClassGuideStore(jdbc));
+        holdings = new Holdings(new EventStore(jdbc), new StandingStore(jdbc), policies, laidDown);
         knowledge = new Knowledge(
                 new EventStore(jdbc),
                 new StandingStore(jdbc),
+                holdings,
                 policies,
-                new LaidDown(sections, new ClassGuideStore(jdbc)),
+                laidDown,
                 people,
                 journaled,
                 actor,
@@ -212,8 +216,8 @@ abstract class KnowledgeContract {
         assertThat(state(TODAY.plusMonths(12))).isEqualTo(State.DUE);
         assertThat(state(TODAY.plusMonths(12).plusDays(1))).isEqualTo(State.LAPSED);
         assertThat(journal).contains("competence.authorised HV3-DOWN");
-        assertThat(knowledge.holders(ROAD, TODAY)).containsOnlyKeys(ina, finch);
-        assertThat(knowledge.everybody(List.of(ROAD), List.of(TODAY)).get(0).get(ROAD))
+        assertThat(holdings.holders(ROAD, TODAY)).containsOnlyKeys(ina, finch);
+        assertThat(holdings.everybody(List.of(ROAD), List.of(TODAY)).get(0).get(ROAD))
                 .containsOnlyKeys(ina, finch);
     }
 
@@ -283,10 +287,10 @@ abstract class KnowledgeContract {
                 LocalDate.of(1985, 4, 2),
                 ""));
         for (int step = 0; step < 2; step++) {
-            List<Holding> at = knowledge.holdings(ina, TODAY);
+            List<Holding> at = holdings.of(ina, TODAY);
             assertThat(at).hasSize(2);
             transaction.executeWithoutResult(status -> knowledge.derive(ina));
-            assertThat(knowledge.holdings(ina, TODAY)).isEqualTo(at);
+            assertThat(holdings.of(ina, TODAY)).isEqualTo(at);
             for (Holding holding : at) {
                 Holding told = knowledge.holding(ina, holding.subject(), TODAY, clock.instant());
                 assertThat(told.state()).isEqualTo(holding.state());
@@ -298,15 +302,14 @@ abstract class KnowledgeContract {
                 knowledge.enter(new Knowledge.Entry(ina, Kind.STRUCK, ROAD, TODAY, null, worked, "had not driven it"));
             }
         }
-        assertThat(knowledge.holders(ROAD, TODAY).get(ina))
+        assertThat(holdings.holders(ROAD, TODAY).get(ina))
                 .extracting(Holding::state)
                 .isEqualTo(State.LAPSED);
-        assertThat(knowledge.holders(ROAD, TODAY.minusMonths(12)).get(ina))
+        assertThat(holdings.holders(ROAD, TODAY.minusMonths(12)).get(ina))
                 .as("a day before the last entry is read from the events")
                 .extracting(Holding::state)
                 .isEqualTo(State.HELD);
-        assertThat(knowledge
-                        .everybodyAsKnown(List.of(ROAD), TODAY.minusMonths(12), clock.instant())
+        assertThat(holdings.everybodyAsKnown(List.of(ROAD), TODAY.minusMonths(12), clock.instant())
                         .get(ROAD))
                 .containsOnlyKeys(ina);
     }
@@ -323,7 +326,7 @@ abstract class KnowledgeContract {
     }
 
     private SectionReopening reopening() {
-        return new SectionReopening(sections, knowledge, policies, people, clock, ZoneOffset.UTC);
+        return new SectionReopening(sections, knowledge, holdings, policies, people, clock, ZoneOffset.UTC);
     }
 
     private static SectionReopening.Opening opening(@Nullable LocalDate provedOn, String prover, String changes) {
@@ -371,7 +374,7 @@ abstract class KnowledgeContract {
                 .isTrue();
         knowledge.enter(new Knowledge.Entry(ina, Kind.LEARNED, ROAD, TODAY, ray, null, "2E07"));
         assertThat(state(TODAY)).isEqualTo(State.HELD);
-        assertThat(knowledge.holdings(ina, TODAY).get(0).state()).isEqualTo(State.HELD);
+        assertThat(holdings.of(ina, TODAY).get(0).state()).isEqualTo(State.HELD);
     }
 
     /** Nobody held it any more when it opened: opening it certifies nobody. */

@@ -12,12 +12,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.locks.LockSupport;
 import org.crosshead.competence.CompetenceEvent.Kind;
 import org.crosshead.competence.Decision;
 import org.crosshead.competence.Decisions;
 import org.crosshead.competence.Holding;
+import org.crosshead.competence.Holdings;
 import org.crosshead.competence.Knowledge;
 import org.crosshead.competence.Permits;
 import org.crosshead.competence.StandingKeeper;
@@ -67,6 +69,9 @@ abstract class KnowledgeVolumeContract {
 
     @Autowired
     private Knowledge knowledge;
+
+    @Autowired
+    private Holdings holdings;
 
     @Autowired
     private StandingKeeper keeper;
@@ -189,8 +194,7 @@ abstract class KnowledgeVolumeContract {
             LockSupport.parkNanos(10_000_000);
         }
         assertThat(refresh.standing().phase()).isEqualTo(RefreshPlans.Phase.READY);
-        RefreshPlans.Result result = refresh.standing().result();
-        assertThat(result).isNotNull();
+        RefreshPlans.Result result = Objects.requireNonNull(refresh.standing().result());
         report.add(Timings.seconds(
                 "plan of the coming weeks read and solved: "
                         + result.problem().needs().size() + " needs, "
@@ -213,7 +217,7 @@ abstract class KnowledgeVolumeContract {
             long person = jdbc.sql("select id from person where staff_number = 'V-1000'")
                     .query(Long.class)
                     .single();
-            report.add(Timings.median("what a person holds", TIMES, () -> knowledge.holdings(person, today)));
+            report.add(Timings.median("what a person holds", TIMES, () -> holdings.of(person, today)));
             report.add(Timings.median("page of a person", TIMES, () -> page("/knowledge/V-1000")));
             report.add(Timings.median(
                     "page of everybody, 200 people by 100 sections", TIMES, () -> page("/knowledge?kind=SECTION")));
@@ -221,7 +225,7 @@ abstract class KnowledgeVolumeContract {
             long begin = System.nanoTime();
             page("/knowledge.csv");
             report.add(Timings.seconds("everything as CSV", begin));
-            Subject subject = knowledge.holdings(person, today).get(0).subject();
+            Subject subject = holdings.of(person, today).get(0).subject();
             int[] note = {0};
             report.add(Timings.median(
                     "one entry",
@@ -244,7 +248,7 @@ abstract class KnowledgeVolumeContract {
                 .list();
         assertThat(some).hasSizeGreaterThan(30);
         for (long person : some) {
-            for (Holding holding : knowledge.holdings(person, today)) {
+            for (Holding holding : holdings.of(person, today)) {
                 Holding told = knowledge.holding(person, holding.subject(), today, clock.instant());
                 assertThat(told)
                         .usingRecursiveComparison()

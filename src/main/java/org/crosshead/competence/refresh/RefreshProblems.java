@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.crosshead.competence.Holding;
+import org.crosshead.competence.Holdings;
 import org.crosshead.competence.Knowledge;
 import org.crosshead.competence.KnowledgePolicies;
 import org.crosshead.competence.Subject;
@@ -39,6 +40,7 @@ class RefreshProblems {
 
     private final ComingTurns coming;
     private final Knowledge knowledge;
+    private final Holdings holdings;
     private final KnowledgePolicies policies;
     private final People people;
     private final LearningPlans learning;
@@ -47,12 +49,14 @@ class RefreshProblems {
     RefreshProblems(
             ComingTurns coming,
             Knowledge knowledge,
+            Holdings holdings,
             KnowledgePolicies policies,
             People people,
             LearningPlans learning,
             LearningTurns turns) {
         this.coming = coming;
         this.knowledge = knowledge;
+        this.holdings = holdings;
         this.policies = policies;
         this.people = people;
         this.learning = learning;
@@ -66,7 +70,7 @@ class RefreshProblems {
     Read of(LocalDate today, Group group, List<Train> trains) {
         LocalDate end = today.plusDays((long) WEEKS * WEEK_DAYS);
         Map<Subject, Map<Long, Holding>> all =
-                knowledge.everybody(knowledge.subjects(), List.of(today)).get(0);
+                holdings.everybody(holdings.subjects(), List.of(today)).get(0);
         List<Turn> running = coming.of(trains, all);
         ComingTurns.Diaries diaries = coming.diaries(today, end);
         Set<Long> meant = group.members(people.all(), today);

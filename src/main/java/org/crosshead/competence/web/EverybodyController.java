@@ -18,7 +18,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.crosshead.competence.Holding;
-import org.crosshead.competence.Knowledge;
+import org.crosshead.competence.Holdings;
 import org.crosshead.competence.KnowledgePolicies;
 import org.crosshead.competence.Subject;
 import org.crosshead.competence.SubjectCover;
@@ -46,7 +46,7 @@ class EverybodyController {
     private static final int PEOPLE_SHOWN = 200;
     private static final int SUBJECTS_SHOWN = 100;
 
-    private final Knowledge knowledge;
+    private final Holdings holdings;
     private final KnowledgePolicies policies;
     private final People people;
     private final SubjectCover cover;
@@ -56,7 +56,7 @@ class EverybodyController {
     private final ZoneId zone;
 
     EverybodyController(
-            Knowledge knowledge,
+            Holdings holdings,
             KnowledgePolicies policies,
             People people,
             SubjectCover cover,
@@ -64,7 +64,7 @@ class EverybodyController {
             Routes routes,
             Clock clock,
             ZoneId zone) {
-        this.knowledge = knowledge;
+        this.holdings = holdings;
         this.policies = policies;
         this.people = people;
         this.cover = cover;
@@ -156,8 +156,8 @@ class EverybodyController {
                 .map(RouteSection::code)
                 .collect(Collectors.toSet());
         List<Subject> all = asked.group().depot() == null
-                ? knowledge.subjects()
-                : knowledge.subjects(group.stream().map(Person::id).toList());
+                ? holdings.subjects()
+                : holdings.subjects(group.stream().map(Person::id).toList());
         return all.stream()
                 .filter(subject -> asked.kind() == null || subject.kind() == asked.kind())
                 .filter(subject ->
@@ -177,12 +177,12 @@ class EverybodyController {
             List<Subject> subjects, Asked asked, LocalDate day, LocalDate today) {
         boolean asNow = asked.known() == null || asked.known().isBlank();
         if (asNow && !day.isBefore(today)) {
-            return knowledge.everybody(subjects, List.of(day)).get(0);
+            return holdings.everybody(subjects, List.of(day)).get(0);
         }
         Instant knownAt = asNow
                 ? clock.instant()
                 : day(asked.known(), today).plusDays(1).atStartOfDay(zone).toInstant();
-        return knowledge.everybodyAsKnown(subjects, day, knownAt);
+        return holdings.everybodyAsKnown(subjects, day, knownAt);
     }
 
     /** Everything that the choice leaves, a line for each person and subject. */

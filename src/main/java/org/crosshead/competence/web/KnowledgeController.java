@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.crosshead.competence.ActRefusedException;
 import org.crosshead.competence.CompetenceEvent;
 import org.crosshead.competence.CompetenceEvent.Kind;
+import org.crosshead.competence.Holdings;
 import org.crosshead.competence.Knowledge;
 import org.crosshead.competence.Subject;
 import org.crosshead.crew.People;
@@ -36,6 +37,7 @@ class KnowledgeController {
     private static final int EVENTS_SHOWN = 200;
 
     private final Knowledge knowledge;
+    private final Holdings holdings;
     private final People people;
     private final RouteSections sections;
     private final LocomotiveClasses classes;
@@ -46,6 +48,7 @@ class KnowledgeController {
 
     KnowledgeController(
             Knowledge knowledge,
+            Holdings holdings,
             People people,
             RouteSections sections,
             LocomotiveClasses classes,
@@ -54,6 +57,7 @@ class KnowledgeController {
             Clock clock,
             ZoneId zone) {
         this.knowledge = knowledge;
+        this.holdings = holdings;
         this.people = people;
         this.sections = sections;
         this.classes = classes;
@@ -77,7 +81,7 @@ class KnowledgeController {
         List<Person> all = people.all();
         model.addAttribute("person", person);
         model.addAttribute("own", own);
-        model.addAttribute("holdings", knowledge.holdings(person.id(), today()));
+        model.addAttribute("holdings", holdings.of(person.id(), today()));
         model.addAttribute("events", knowledge.latestEvents(person.id(), EVENTS_SHOWN));
         model.addAttribute("shown", EVENTS_SHOWN);
         model.addAttribute("names", new Names(all));

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.crosshead.competence.Holding;
-import org.crosshead.competence.Knowledge;
+import org.crosshead.competence.Holdings;
 import org.crosshead.crew.Group;
 import org.crosshead.crew.People;
 import org.crosshead.crew.Person;
@@ -27,14 +27,14 @@ class KnowledgeDue implements StartPageSection {
 
     private static final int SHOWN = 40;
 
-    private final Knowledge knowledge;
+    private final Holdings holdings;
     private final People people;
     private final MessageSource messages;
     private final Clock clock;
     private final ZoneId zone;
 
-    KnowledgeDue(Knowledge knowledge, People people, MessageSource messages, Clock clock, ZoneId zone) {
-        this.knowledge = knowledge;
+    KnowledgeDue(Holdings holdings, People people, MessageSource messages, Clock clock, ZoneId zone) {
+        this.holdings = holdings;
         this.people = people;
         this.messages = messages;
         this.clock = clock;
@@ -66,7 +66,7 @@ class KnowledgeDue implements StartPageSection {
         Long personId = actor.personId();
         return personId == null
                 ? List.of()
-                : people.find(personId).flatMap(person -> link(person, knowledge.holdings(personId, today))).stream()
+                : people.find(personId).flatMap(person -> link(person, holdings.of(personId, today))).stream()
                         .toList();
     }
 
@@ -79,10 +79,10 @@ class KnowledgeDue implements StartPageSection {
                 .filter(person -> Group.EVERYBODY.includes(person, today))
                 .filter(person -> depots.isEmpty() || isOf(person, depots, today))
                 .toList();
-        Map<Long, List<Holding>> holdings =
-                knowledge.holdings(meant.stream().map(Person::id).toList(), today);
+        Map<Long, List<Holding>> held =
+                holdings.of(meant.stream().map(Person::id).toList(), today);
         List<Link> links = meant.stream()
-                .flatMap(person -> link(person, holdings.getOrDefault(person.id(), List.of())).stream())
+                .flatMap(person -> link(person, held.getOrDefault(person.id(), List.of())).stream())
                 .toList();
         List<Link> shown = new ArrayList<>(links.subList(0, Math.min(SHOWN, links.size())));
         if (links.size() > SHOWN) {

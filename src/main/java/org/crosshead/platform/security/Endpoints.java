@@ -118,6 +118,7 @@ public final class Endpoints {
         for (String pattern : List.of(
                 "/knowledge/*",
                 "/knowledge-policy",
+                "/policy-figures",
                 "/permits/*",
                 "/sections",
                 "/sections/*/card",
@@ -148,6 +149,7 @@ public final class Endpoints {
         rules.add(EndpointRule.posts(POST, "/knowledge/*", EVERY_POST));
         rules.add(EndpointRule.posts(POST, "/knowledge-policy", "MANAGER"));
         rules.add(EndpointRule.posts(POST, "/knowledge-policy/*/approve", "MANAGER", "ASSESSOR", "INSPECTOR"));
+        rules.add(EndpointRule.posts(POST, "/policy-figures/approve", "MANAGER", "ASSESSOR", "INSPECTOR"));
         rules.add(EndpointRule.posts(POST, "/self-test/*", EVERY_POST));
         for (String pattern : List.of("/self-test/*/bank", "/self-test/*/bank/*/withdraw")) {
             rules.add(EndpointRule.posts(POST, pattern, "INSPECTOR", "ASSESSOR"));
