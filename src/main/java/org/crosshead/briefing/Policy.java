@@ -70,7 +70,14 @@ public class Policy {
             String source,
             String owner,
             int version,
-            LocalDate validFrom) {}
+            LocalDate validFrom) {
+
+        /** Returns the value as it is written, with its unit. */
+        public String told() {
+            String number = value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
+            return (number + " " + unit).strip();
+        }
+    }
 
     /** Returns the figures that hold on a day, by key. */
     public Map<String, PolicyFigure> on(LocalDate day) {

@@ -507,6 +507,24 @@ class PermitsOnDemonstrationTests {
                 .contains("Ambrose Tinder", "Corwin Latch");
     }
 
+    /** Whoever entered something is not asked to approve it. */
+    @Test
+    void startPageTellsWhatWaitsForASecondPerson() {
+        StartPageSection approve = startPage.stream()
+                .filter(section -> section.titleCode().equals("competence.start.approve"))
+                .findFirst()
+                .orElseThrow();
+        String by = sections.find("UH").orElseThrow().enteredBy();
+        assertThat(approve.links(new CurrentActor.Actor(1L, null, "Another", Set.of("MANAGER"))))
+                .extracting(StartPageSection.Link::text)
+                .contains("UH Umberlow Junction to Heatherlode", "A8");
+        assertThat(approve.links(new CurrentActor.Actor(1L, null, by, Set.of("MANAGER"))))
+                .extracting(StartPageSection.Link::text)
+                .doesNotContain("UH Umberlow Junction to Heatherlode", "A8");
+        assertThat(approve.isFor(new CurrentActor.Actor(1L, null, "A", Set.of("DRIVER"))))
+                .isFalse();
+    }
+
     @Test
     void startPageTellsTheManagerWhoMayNotGo() throws Exception {
         mvc.perform(get("/").with(user("m").roles("MANAGER")))
