@@ -25,6 +25,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.crosshead.Acting;
 import org.crosshead.competence.CompetenceEvent.Kind;
+import org.crosshead.competence.learning.LearningBookings;
 import org.crosshead.competence.learning.LearningPlans;
 import org.crosshead.competence.learning.LearningPlans.Step;
 import org.crosshead.competence.learning.LearningTurn;
@@ -59,6 +60,9 @@ class LearningOnDemonstrationTests {
 
     @Autowired
     private LearningTurns turns;
+
+    @Autowired
+    private LearningBookings bookings;
 
     @Autowired
     private ClassGuides guides;
@@ -120,7 +124,7 @@ class LearningOnDemonstrationTests {
     }
 
     private LearningTurn booked(LearningPlans.Progress plan, String code, String teacher) {
-        office(() -> turns.book(plan.plan().id(), train(code).id(), person(teacher)));
+        office(() -> bookings.book(plan.plan().id(), train(code).id(), person(teacher)));
         return turns.visible(true).stream()
                 .filter(turn -> turn.trainCode().equals(code)
                         && turn.learnerId() == plan.plan().personId())
@@ -142,14 +146,14 @@ class LearningOnDemonstrationTests {
         LearningPlans.Progress plan = open("D-02", BANK);
         assertThat(plan.step()).isEqualTo(Step.TRIPS);
         assertThat(plan.learned().needs().trips()).isEqualTo(8);
-        List<LearningTurns.Chance> chances = turns.chances(plan.plan());
+        List<LearningBookings.Chance> chances = bookings.chances(plan.plan());
         assertThat(chances).isNotEmpty().allMatch(chance -> chance.subjects().contains(BANK));
         assertThat(chances)
                 .extracting(chance -> chance.train().code())
                 .contains("1A40", "0L36")
                 .doesNotContain("2K07");
         LearningTurn turn = booked(plan, "1A40", "D-05");
-        office(() -> refused("turn-already", () -> turns.book(plan.plan().id(), turn.trainId(), person("D-05"))));
+        office(() -> refused("turn-already", () -> bookings.book(plan.plan().id(), turn.trainId(), person("D-05"))));
         as("D-04", "DRIVER", () -> refused("not-their-lesson", () -> turns.tell(turn.id(), told(true, false, BANK))));
         as("D-05", "DRIVER", () -> {
             refused("train-not-over", () -> turns.tell(turn.id(), told(true, false, HARBOUR)));
@@ -196,28 +200,28 @@ class LearningOnDemonstrationTests {
         office(() -> {
             refused(
                     "plan-not-on-train",
-                    () -> turns.book(plan.plan().id(), train("2K07").id(), person("D-02")));
+                    () -> bookings.book(plan.plan().id(), train("2K07").id(), person("D-02")));
             refused(
                     "plan-not-on-train",
-                    () -> turns.book(plan.plan().id(), train("1A40").id(), person("D-01")));
+                    () -> bookings.book(plan.plan().id(), train("1A40").id(), person("D-01")));
             refused(
                     "turn-hours",
-                    () -> turns.book(other.plan().id(), train("1A40").id(), person("D-05")));
+                    () -> bookings.book(other.plan().id(), train("1A40").id(), person("D-05")));
         });
         LearningTurn turn = booked(plan, "1A40", "D-05");
-        assertThat(turns.chances(other.plan()))
+        assertThat(bookings.chances(other.plan()))
                 .as("that of the coming days is free")
                 .allMatch(chance -> chance.train().day().isAfter(today()));
         office(() -> {
             turns.notRun(turn.id());
-            turns.book(plan.plan().id(), turn.trainId(), person("D-05"));
+            bookings.book(plan.plan().id(), turn.trainId(), person("D-05"));
             turns.notRun(turns.visible(true).stream()
                     .filter(one -> one.learnerId() == person("D-02"))
                     .findFirst()
                     .orElseThrow()
                     .id());
             plans.close(plan.plan().id());
-            refused("plan-closed", () -> turns.book(plan.plan().id(), turn.trainId(), person("D-05")));
+            refused("plan-closed", () -> bookings.book(plan.plan().id(), turn.trainId(), person("D-05")));
             refused("plan-closed", () -> plans.close(plan.plan().id()));
         });
         assertThat(turns.visible(true)).noneMatch(one -> one.id() == turn.id());

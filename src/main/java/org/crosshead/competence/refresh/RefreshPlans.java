@@ -11,8 +11,8 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.stream.Collectors;
 import org.crosshead.competence.ActRefusedException;
+import org.crosshead.competence.learning.LearningBookings;
 import org.crosshead.competence.learning.LearningPlans;
-import org.crosshead.competence.learning.LearningTurns;
 import org.crosshead.competence.refresh.RefreshProblem.Need;
 import org.crosshead.competence.refresh.RefreshProblem.Option;
 import org.crosshead.crew.Group;
@@ -41,7 +41,7 @@ public class RefreshPlans {
     private static final Logger LOG = LoggerFactory.getLogger(RefreshPlans.class);
 
     private final Trains trains;
-    private final LearningTurns turns;
+    private final LearningBookings bookings;
     private final LearningPlans learning;
     private final RefreshProblems problems;
     private final ProposalStore store;
@@ -54,7 +54,7 @@ public class RefreshPlans {
 
     RefreshPlans(
             Trains trains,
-            LearningTurns turns,
+            LearningBookings bookings,
             LearningPlans learning,
             RefreshProblems problems,
             ProposalStore store,
@@ -63,7 +63,7 @@ public class RefreshPlans {
             Clock clock,
             ZoneId zone) {
         this.trains = trains;
-        this.turns = turns;
+        this.bookings = bookings;
         this.learning = learning;
         this.problems = problems;
         this.store = store;
@@ -227,7 +227,7 @@ public class RefreshPlans {
         if (yes && personId != null) {
             store.of(personId).stream()
                     .filter(one -> one.id() == id && one.state() == Proposal.State.PROPOSED)
-                    .forEach(one -> turns.takeUp(one.trainId(), personId, one.teacherId()));
+                    .forEach(one -> bookings.takeUp(one.trainId(), personId, one.teacherId()));
         }
         if (personId == null || !store.answer(id, personId, state)) {
             throw new ActRefusedException("not-theirs");

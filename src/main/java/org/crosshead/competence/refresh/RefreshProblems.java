@@ -114,11 +114,12 @@ class RefreshProblems {
             if (one.step() != LearningPlans.Step.TRIPS || !last.isAfter(today)) {
                 continue;
             }
-            List<LearningTurn> own = booked.stream()
+            List<LearningTurns.Known> own = booked.stream()
                     .filter(turn -> turn.learnerId() == personId && !turn.cancelled())
-                    .filter(turn -> turns.subjects(turn).contains(one.plan().subject()))
+                    .map(turns::known)
+                    .filter(turn -> turn.subjects().contains(one.plan().subject()))
                     .toList();
-            int dark = (int) own.stream().filter(turns::isDark).count();
+            int dark = (int) own.stream().filter(LearningTurns.Known::dark).count();
             LearningNeeds asked = one.learned().needs();
             LearningNeeds had = one.learned().had();
             lack(needs, one, last, asked.trips() - had.trips() - own.size(), Aim.TRIPS);

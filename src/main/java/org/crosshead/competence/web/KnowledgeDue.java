@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -70,7 +71,7 @@ class KnowledgeDue implements StartPageSection {
                         .toList();
     }
 
-    /** Of everybody, or of the depots from which whoever looks works and of those of whom no depot is said. */
+    /** Of everybody, or of the depots from which whoever looks works and of those of whom no depot is said; what lapses next stands first. */
     private List<Link> ofEverybody(Actor actor, LocalDate today) {
         List<String> depots = Optional.ofNullable(actor.personId()).flatMap(people::find).stream()
                 .flatMap(person -> person.depots(today).stream())
@@ -82,6 +83,7 @@ class KnowledgeDue implements StartPageSection {
         Map<Long, List<Holding>> held =
                 holdings.of(meant.stream().map(Person::id).toList(), today);
         List<Link> links = meant.stream()
+                .sorted(Comparator.comparing(person -> soonest(held.getOrDefault(person.id(), List.of()))))
                 .flatMap(person -> link(person, held.getOrDefault(person.id(), List.of())).stream())
                 .toList();
         List<Link> shown = new ArrayList<>(links.subList(0, Math.min(SHOWN, links.size())));
@@ -92,6 +94,15 @@ class KnowledgeDue implements StartPageSection {
             shown.add(more("competence.start.due-depot", String.join(", ", depots)));
         }
         return shown;
+    }
+
+    /** Returns the day on which something that is due lapses next; the end of time where all that is told has lapsed. */
+    private static LocalDate soonest(List<Holding> held) {
+        return held.stream()
+                .filter(holding -> holding.state() == Holding.State.DUE)
+                .flatMap(holding -> holding.lasts().stream())
+                .min(Comparator.naturalOrder())
+                .orElse(LocalDate.MAX);
     }
 
     private static boolean isOf(Person person, List<String> depots, LocalDate day) {

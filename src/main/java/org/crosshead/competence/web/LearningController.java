@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.crosshead.competence.ActRefusedException;
 import org.crosshead.competence.Subject;
+import org.crosshead.competence.learning.LearningBookings;
 import org.crosshead.competence.learning.LearningPlans;
 import org.crosshead.competence.learning.LearningTurn;
 import org.crosshead.competence.learning.LearningTurns;
@@ -31,6 +32,7 @@ class LearningController {
 
     private final LearningPlans plans;
     private final LearningTurns turns;
+    private final LearningBookings bookings;
     private final RouteSections sections;
     private final LocomotiveClasses classes;
     private final People people;
@@ -39,12 +41,14 @@ class LearningController {
     LearningController(
             LearningPlans plans,
             LearningTurns turns,
+            LearningBookings bookings,
             RouteSections sections,
             LocomotiveClasses classes,
             People people,
             CurrentActor actor) {
         this.plans = plans;
         this.turns = turns;
+        this.bookings = bookings;
         this.sections = sections;
         this.classes = classes;
         this.people = people;
@@ -83,14 +87,14 @@ class LearningController {
     private TurnRow row(LearningTurn turn, Names names) {
         Long me = actor.get().personId();
         boolean teaches = me != null && me == turn.teacherId();
-        boolean tells = teaches && turns.hasCome(turn);
+        LearningTurns.Known known = turns.known(turn);
         return new TurnRow(
                 turn,
                 names.of(turn.learnerId()),
                 names.of(turn.teacherId()),
                 teaches,
-                turns.isDark(turn),
-                tells ? turns.subjects(turn) : List.of());
+                known.dark(),
+                teaches && known.come() ? known.subjects() : List.of());
     }
 
     private List<Subject> subjects() {
@@ -129,14 +133,14 @@ class LearningController {
     String plan(@PathVariable long id, Model model) {
         LearningPlans.Progress progress = plans.progress(id);
         model.addAttribute("progress", progress);
-        model.addAttribute("chances", turns.chances(progress.plan()));
+        model.addAttribute("chances", bookings.chances(progress.plan()));
         model.addAttribute("names", new Names(people.all()));
         return "competence/learning-plan";
     }
 
     @PostMapping("/{id}/book")
     String book(@PathVariable long id, @RequestParam long train, @RequestParam long teacher, RedirectAttributes flash) {
-        return done(flash, "competence.learning.booked", () -> turns.book(id, train, teacher));
+        return done(flash, "competence.learning.booked", () -> bookings.book(id, train, teacher));
     }
 
     /** What a teacher has sent; a box that is not ticked is null. */

@@ -48,7 +48,7 @@ class LearningToTell implements StartPageSection {
     private String said(LearningTurn turn, Actor actor) {
         Long me = actor.personId();
         boolean teaches = me != null && me == turn.teacherId();
-        String code = teaches ? turns.hasCome(turn) ? "tell" : "teach" : "learn";
+        String code = teaches ? turns.known(turn).come() ? "tell" : "teach" : "learn";
         return messages.getMessage("competence.start.learning." + code, null, Locale.UK);
     }
 }

@@ -16,6 +16,7 @@ import org.crosshead.competence.CompetenceEvent.Kind;
 import org.crosshead.competence.Holding;
 import org.crosshead.competence.Knowledge;
 import org.crosshead.competence.Subject;
+import org.crosshead.competence.learning.LearningBookings;
 import org.crosshead.competence.learning.LearningPlans;
 import org.crosshead.competence.learning.LearningTurns;
 import org.crosshead.competence.refresh.RefreshProblem.Aim;
@@ -53,6 +54,9 @@ class RefreshPlansOnDemonstrationTests {
 
     @Autowired
     private LearningTurns turns;
+
+    @Autowired
+    private LearningBookings bookings;
 
     @Autowired
     private Knowledge knowledge;
@@ -173,7 +177,7 @@ class RefreshPlansOnDemonstrationTests {
                 .findFirst()
                 .orElseThrow();
         assertThat(option.needs()).as("a trip, and in the dark").hasSize(2);
-        turns.takeUp(option.trainId(), learner, option.teacherId());
+        bookings.takeUp(option.trainId(), learner, option.teacherId());
         assertThat(turns.visible(true)).anyMatch(turn -> turn.learnerId() == learner);
         assertThat(problems.of(today, Group.EVERYBODY, coming()).problem().needs())
                 .filteredOn(need -> need.personId() == learner)
