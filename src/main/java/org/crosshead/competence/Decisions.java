@@ -16,6 +16,7 @@ import org.crosshead.competence.PermitRules.Asked;
 import org.crosshead.competence.PermitRules.Declined;
 import org.crosshead.crew.People;
 import org.crosshead.crew.Person;
+import org.crosshead.crew.PersonChanged;
 import org.crosshead.platform.CurrentActor;
 import org.crosshead.platform.Journal;
 import org.crosshead.platform.NotFoundException;
@@ -171,9 +172,19 @@ public class Decisions {
     /** The trains that the person is to work, if they have been decided on. */
     @EventListener
     void learned(KnowledgeChanged changed) {
+        theirsAgain(changed.personId());
+    }
+
+    /** The same: their posts may be others now. */
+    @EventListener
+    void changed(PersonChanged changed) {
+        theirsAgain(changed.personId());
+    }
+
+    private void theirsAgain(long personId) {
         LocalDate today = LocalDate.now(clock.withZone(zone));
         Set<Long> theirs = new LinkedHashSet<>();
-        people.find(changed.personId())
+        people.find(personId)
                 .map(Person::staffNumber)
                 .ifPresent(number -> trains.bookings(number, today, today.plusDays(AHEAD_DAYS)).stream()
                         .map(CrewBooking::trainId)

@@ -19,6 +19,7 @@ import org.crosshead.competence.PermitRules.Asked;
 import org.crosshead.competence.PermitRules.Companion;
 import org.crosshead.competence.PermitRules.Needs;
 import org.crosshead.crew.People;
+import org.crosshead.crew.Person;
 import org.crosshead.crew.Post;
 import org.crosshead.route.Routes;
 import org.crosshead.routeknowledge.RouteSections;
@@ -91,7 +92,8 @@ class PermitQuestion {
                 diversions.of(train.id()).stream().map(Diversions.Planned::leg).toList();
         TrainRoad road = road(train, diverted);
         Crew crew = new Crew(
-                people.ids(content.crew().stream().map(CrewSlot::staffNumber).collect(Collectors.toSet())),
+                people.byStaffNumbers(
+                        content.crew().stream().map(CrewSlot::staffNumber).collect(Collectors.toSet())),
                 new HashMap<>());
         CrewDuties duties = new CrewDuties(
                 content,
@@ -115,8 +117,9 @@ class PermitQuestion {
                 companions,
                 road.gaps(),
                 store.declined(train.id()),
-                bars(train, crew, policy.hours()),
-                holdings.held(subjects, Set.copyOf(crew.ids().values()), policy, day, clock.instant()),
+                Stream.concat(crew.withoutPost(content, day).stream(), bars(train, crew, policy.hours()).stream())
+                        .toList(),
+                holdings.held(subjects, crew.ids(), policy, day, clock.instant()),
                 detours,
                 policy.regime().piloting());
     }
@@ -124,13 +127,29 @@ class PermitQuestion {
     /**
      * Who a train's crew are, read once.
      *
-     * @param ids by staff number
+     * @param people by staff number
      * @param classes of engines by their numbers, filled as they are asked for
      */
-    private record Crew(Map<String, Long> ids, Map<String, Optional<String>> classes) {
+    private record Crew(Map<String, Person> people, Map<String, Optional<String>> classes) {
+
+        Set<Long> ids() {
+            return people.values().stream().map(Person::id).collect(Collectors.toSet());
+        }
+
+        /** Returns a bar for everybody who does not hold the post of their role on a day. */
+        List<Bar> withoutPost(TrainDraft train, LocalDate day) {
+            return train.crew().stream()
+                    .filter(slot -> Optional.ofNullable(people.get(slot.staffNumber()))
+                            .filter(person ->
+                                    person.mayTake(slot.role(), train.day()) && person.mayTake(slot.role(), day))
+                            .isEmpty())
+                    .map(slot -> new Bar(id(slot.staffNumber()), "post", List.of(0.0, 0.0)))
+                    .distinct()
+                    .toList();
+        }
 
         long id(String staffNumber) {
-            return ids.getOrDefault(staffNumber, -1L);
+            return Optional.ofNullable(people.get(staffNumber)).map(Person::id).orElse(-1L);
         }
     }
 
@@ -215,8 +234,9 @@ class PermitQuestion {
 
     /** Returns who holds a post on the day of the train and is not of its crew. */
     private List<Long> others(Crew crew, TrainDraft train, Post post) {
+        Set<Long> own = crew.ids();
         return people.holding(post, train.day()).stream()
-                .filter(person -> !crew.ids().containsValue(person))
+                .filter(person -> !own.contains(person))
                 .toList();
     }
 

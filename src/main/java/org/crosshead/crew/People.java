@@ -5,8 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.crosshead.platform.CurrentActor;
 import org.crosshead.platform.Journal;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.stereotype.Service;
@@ -19,11 +22,13 @@ public class People {
     private final PersonStore store;
     private final Journal journal;
     private final CurrentActor actor;
+    private final ApplicationEventPublisher events;
 
-    People(PersonStore store, Journal journal, CurrentActor actor) {
+    People(PersonStore store, Journal journal, CurrentActor actor, ApplicationEventPublisher events) {
         this.store = store;
         this.journal = journal;
         this.actor = actor;
+        this.events = events;
     }
 
     @Transactional(readOnly = true)
@@ -42,10 +47,11 @@ public class People {
         return store.holding(post, day);
     }
 
-    /** Returns the ids of people by their staff numbers; of those who are known. */
+    /** Returns people by their staff numbers; those who are known. */
     @Transactional(readOnly = true)
-    public Map<String, Long> ids(Set<String> staffNumbers) {
-        return store.ids(staffNumbers);
+    public Map<String, Person> byStaffNumbers(Set<String> staffNumbers) {
+        return store.byStaffNumbers(staffNumbers).stream()
+                .collect(Collectors.toMap(Person::staffNumber, Function.identity()));
     }
 
     /** Returns every depot from which anybody works, worked or will work, in the order of the alphabet. */
@@ -79,6 +85,7 @@ public class People {
         store.replacePosts(id, draft.posts());
         String kind = before.isPresent() ? "person.changed" : "person.entered";
         journal.write(kind, "person", id, "posts: " + draft.posts().size());
+        events.publishEvent(new PersonChanged(id));
         return store.find(id).orElseThrow();
     }
 

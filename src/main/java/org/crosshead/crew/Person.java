@@ -22,6 +22,12 @@ public record Person(long id, String staffNumber, String name, List<PostHeld> po
         return posts.stream().anyMatch(held -> held.post() == post && held.covers(day));
     }
 
+    /** Returns whether they may take a role on a train on the day: who rides with it is an inspector, an assessor, or a driver who conducts or learns. */
+    public boolean mayTake(Post role, LocalDate day) {
+        boolean rides = role == Post.INSPECTOR && (holds(Post.DRIVER, day) || holds(Post.ASSESSOR, day));
+        return rides || holds(role, day);
+    }
+
     /** Returns the depots from which they work on the day, in the order of the alphabet; none where none is said. */
     public List<String> depots(LocalDate day) {
         return posts.stream()

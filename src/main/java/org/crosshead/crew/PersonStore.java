@@ -4,7 +4,6 @@ import java.sql.Date;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -49,8 +48,12 @@ class PersonStore {
     List<Person> all() {
         List<Row> rows =
                 jdbc.sql(PERSON + "order by staff_number").query(Row::of).list();
-        Map<Long, List<PostRow>> posts = jdbc.sql(POSTS + BY_POST).query(PostRow::of).list().stream()
-                .collect(Collectors.groupingBy(PostRow::personId));
+        return withPosts(rows, jdbc.sql(POSTS + BY_POST));
+    }
+
+    private static List<Person> withPosts(List<Row> rows, JdbcClient.StatementSpec query) {
+        Map<Long, List<PostRow>> posts =
+                query.query(PostRow::of).list().stream().collect(Collectors.groupingBy(PostRow::personId));
         return rows.stream()
                 .map(row -> row.person(posts.getOrDefault(row.id(), List.of())))
                 .toList();
@@ -64,16 +67,20 @@ class PersonStore {
                 .list();
     }
 
-    Map<String, Long> ids(Set<String> staffNumbers) {
-        Map<String, Long> ids = new HashMap<>();
-        if (!staffNumbers.isEmpty()) {
-            jdbc.sql(PERSON + "where staff_number in (:numbers)")
-                    .param("numbers", staffNumbers)
-                    .query(Row::of)
-                    .list()
-                    .forEach(row -> ids.put(row.staffNumber(), row.id()));
+    List<Person> byStaffNumbers(Set<String> staffNumbers) {
+        if (staffNumbers.isEmpty()) {
+            return List.of();
         }
-        return ids;
+        List<Row> rows = jdbc.sql(PERSON + "where staff_number in (:numbers)")
+                .param("numbers", staffNumbers)
+                .query(Row::of)
+                .list();
+        return rows.isEmpty()
+                ? List.of()
+                : withPosts(
+                        rows,
+                        jdbc.sql(POSTS + "where person_id in (:ids) " + BY_POST)
+                                .param("ids", rows.stream().map(Row::id).toList()));
     }
 
     List<String> depots() {

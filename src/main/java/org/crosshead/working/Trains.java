@@ -7,8 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.crosshead.crew.People;
-import org.crosshead.crew.Person;
-import org.crosshead.crew.Post;
 import org.crosshead.platform.CurrentActor;
 import org.crosshead.platform.Journal;
 import org.crosshead.route.TrainKind;
@@ -61,17 +59,11 @@ public class Trains {
                 pressures::psiOf,
                 staffNumber -> people.byStaffNumber(staffNumber).isPresent(),
                 (slot, day) -> people.byStaffNumber(slot.staffNumber())
-                        .map(person -> mayBe(person, slot.role(), day))
+                        .map(person -> person.mayTake(slot.role(), day))
                         .orElse(true));
         this.journal = journal;
         this.actor = actor;
         this.clock = clock;
-    }
-
-    /** Who rides with a train is an inspector, an assessor, or a driver who conducts or learns. */
-    private static boolean mayBe(Person person, Post role, LocalDate day) {
-        boolean rides = role == Post.INSPECTOR && (person.holds(Post.DRIVER, day) || person.holds(Post.ASSESSOR, day));
-        return rides || person.holds(role, day);
     }
 
     /**

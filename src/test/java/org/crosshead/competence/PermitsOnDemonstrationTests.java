@@ -24,6 +24,10 @@ import org.crosshead.Acting;
 import org.crosshead.competence.CompetenceEvent.Kind;
 import org.crosshead.competence.Permit.Answer;
 import org.crosshead.crew.People;
+import org.crosshead.crew.Person;
+import org.crosshead.crew.PersonDraft;
+import org.crosshead.crew.PersonDraft.PostHeld;
+import org.crosshead.crew.Post;
 import org.crosshead.platform.CurrentActor;
 import org.crosshead.platform.ServiceJob;
 import org.crosshead.platform.StartPageSection;
@@ -505,6 +509,27 @@ class PermitsOnDemonstrationTests {
         assertThat(due.links(nobody))
                 .extracting(StartPageSection.Link::text)
                 .contains("Ambrose Tinder", "Corwin Latch");
+    }
+
+    /** Somebody whose post has ended takes no train, whatever they know; a train that they are booked on already is decided on anew. */
+    @Test
+    @Transactional(propagation = Propagation.NOT_SUPPORTED)
+    void whoNoLongerHoldsThePostIsRefused() {
+        Person before = people.byStaffNumber("D-05").orElseThrow();
+        long excursion = train("1A40");
+        assertThat(permits.of(excursion).bars()).isEmpty();
+        ServiceJob.run(
+                Set.of("MANAGER"),
+                () -> people.enter(new PersonDraft(
+                        "D-05",
+                        before.name(),
+                        List.of(new PostHeld(
+                                Post.DRIVER, "Quillhaven", today().minusDays(400), today().minusDays(1))))));
+        assertThat(permits.of(excursion).bars())
+                .containsExactly(new Permit.Bar(before.id(), "post", List.of(0.0, 0.0)));
+        assertThat(decisions.latest(excursion).orElseThrow().permit().answer()).isEqualTo(Answer.REFUSED);
+        ServiceJob.run(Set.of("MANAGER"), () -> people.enter(new PersonDraft("D-05", before.name(), before.posts())));
+        assertThat(decisions.latest(excursion).orElseThrow().permit().bars()).isEmpty();
     }
 
     /** Whoever entered something is not asked to approve it. */

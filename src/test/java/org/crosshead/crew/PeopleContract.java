@@ -33,7 +33,8 @@ abstract class PeopleContract {
         people = new People(
                 new PersonStore(JdbcClient.create(database)),
                 (kind, subjectType, id, summary) -> journal.add(kind + " " + subjectType + " " + summary),
-                () -> new CurrentActor.Actor("test"));
+                () -> new CurrentActor.Actor("test"),
+                event -> {});
     }
 
     @Test

@@ -10,6 +10,6 @@ public final class PeopleForTests {
     private PeopleForTests() {}
 
     public static People on(JdbcClient jdbc, Journal journal, CurrentActor actor) {
-        return new People(new PersonStore(jdbc), journal, actor);
+        return new People(new PersonStore(jdbc), journal, actor, event -> {});
     }
 }
