@@ -44,7 +44,7 @@ class DemonstrationOnPostgresIntegrationTests {
     void importsTheWholeRailway() {
         assertThat(routes.all()).hasSize(3);
         assertThat(jdbc.sql("select count(*) from train").query(Integer.class).single())
-                .isEqualTo(8);
+                .isEqualTo(11);
         assertThat(jdbc.sql("select count(*) from person").query(Integer.class).single())
                 .isEqualTo(13);
     }
