@@ -91,7 +91,8 @@ public class KnowledgePolicies {
                         rs.getInt("anew_months"),
                         rs.getBoolean("proving_run"),
                         rs.getInt("holders_least"),
-                        rs.getBoolean("easy_grades")),
+                        rs.getBoolean("easy_grades"),
+                        rs.getInt("urgent_days")),
                 Regime.valueOf(rs.getString("regime")),
                 rs.getString("policy_owner"),
                 rs.getString("approver"));
@@ -104,8 +105,8 @@ public class KnowledgePolicies {
                             class_months, assessment_months, warn_days, keeps_alive, verifies, needs_licence, needs_medical,
                             turn_hours_most, rest_hours_least, break_hours_most, week_hours_most, fortnight_turns_most,
                             anew_months, proving_run, holders_least, needs_observed, needs_tested, month_hours_most, days_running_most,
-                            days_off_hours, long_turn_rest_hours, easy_grades, regime, policy_owner, approver)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, '')
+                            days_off_hours, long_turn_rest_hours, easy_grades, urgent_days, regime, policy_owner, approver)
+                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, '')
                         """)
                 .params(policy.version(), policy.validFrom())
                 .params(
@@ -136,7 +137,7 @@ public class KnowledgePolicies {
                         policy.hours().accrued().daysMost(),
                         policy.hours().accrued().offLeast(),
                         policy.hours().accrued().longRest())
-                .param(policy.upkeep().easyGrades())
+                .params(policy.upkeep().easyGrades(), policy.upkeep().urgentDays())
                 .params(policy.regime().name(), policy.owner())
                 .update();
     }

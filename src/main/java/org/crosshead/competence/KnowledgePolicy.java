@@ -45,13 +45,19 @@ public record KnowledgePolicy(
      * @param provingRun whether a closed road is proved by a run before it is opened
      * @param holdersLeast below so many holders a road or class is called thin
      * @param easyGrades whether no conductor driver is asked over what {@link EasyGrades} covers
+     * @param urgentDays from so many days before it lapses it is told as urgent, to the person and to the manager
      */
-    public record Upkeep(int anewMonths, boolean provingRun, int holdersLeast, boolean easyGrades) {
+    public record Upkeep(int anewMonths, boolean provingRun, int holdersLeast, boolean easyGrades, int urgentDays) {
 
-        public static final Upkeep USUAL = new Upkeep(12, true, 2, false);
+        public static final Upkeep USUAL = new Upkeep(12, true, 2, false, 14);
 
-        private boolean makes() {
-            return anewMonths >= 1 && anewMonths <= ANEW_MOST && holdersLeast >= 0 && holdersLeast <= HOLDERS_MOST;
+        private boolean makes(int warnDays) {
+            return anewMonths >= 1
+                    && anewMonths <= ANEW_MOST
+                    && holdersLeast >= 0
+                    && holdersLeast <= HOLDERS_MOST
+                    && urgentDays >= 0
+                    && urgentDays <= warnDays;
         }
     }
 
@@ -212,7 +218,7 @@ public record KnowledgePolicy(
         if (!hours.make()) {
             return Optional.of("hours");
         }
-        if (!upkeep.makes()) {
+        if (!upkeep.makes(warnDays)) {
             return Optional.of("upkeep");
         }
         if (!needs.containsAll(regime.needs)) {

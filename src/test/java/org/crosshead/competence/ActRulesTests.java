@@ -322,7 +322,7 @@ class ActRulesTests {
                 false,
                 all ? Set.of(Subject.LICENCE, Subject.MEDICAL, Subject.OBSERVED, Subject.TESTED) : Set.of(),
                 new KnowledgePolicy.Hours(turn, rest, 4, 72, 13, KnowledgePolicy.Accrued.NONE),
-                new KnowledgePolicy.Upkeep(12, true, 2, easyGrades),
+                new KnowledgePolicy.Upkeep(12, true, 2, easyGrades, 14),
                 regime,
                 "A",
                 "B");

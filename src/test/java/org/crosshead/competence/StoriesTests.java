@@ -348,7 +348,7 @@ class StoriesTests {
                         usual.verifies(),
                         usual.needs(),
                         usual.hours(),
-                        new KnowledgePolicy.Upkeep(12, true, 2, true),
+                        new KnowledgePolicy.Upkeep(12, true, 2, true, 14),
                         usual.regime(),
                         "",
                         "")));

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.crosshead.competence.Holding;
 import org.crosshead.competence.Holdings;
+import org.crosshead.competence.KnowledgePolicies;
 import org.crosshead.crew.Group;
 import org.crosshead.crew.People;
 import org.crosshead.crew.Person;
@@ -29,13 +30,21 @@ class KnowledgeDue implements StartPageSection {
     private static final int SHOWN = 40;
 
     private final Holdings holdings;
+    private final KnowledgePolicies policies;
     private final People people;
     private final MessageSource messages;
     private final Clock clock;
     private final ZoneId zone;
 
-    KnowledgeDue(Holdings holdings, People people, MessageSource messages, Clock clock, ZoneId zone) {
+    KnowledgeDue(
+            Holdings holdings,
+            KnowledgePolicies policies,
+            People people,
+            MessageSource messages,
+            Clock clock,
+            ZoneId zone) {
         this.holdings = holdings;
+        this.policies = policies;
         this.people = people;
         this.messages = messages;
         this.clock = clock;
@@ -67,7 +76,10 @@ class KnowledgeDue implements StartPageSection {
         Long personId = actor.personId();
         return personId == null
                 ? List.of()
-                : people.find(personId).flatMap(person -> link(person, holdings.of(personId, today))).stream()
+                : people
+                        .find(personId)
+                        .flatMap(person -> link(person, holdings.of(personId, today), urgentTo(today)))
+                        .stream()
                         .toList();
     }
 
@@ -82,9 +94,10 @@ class KnowledgeDue implements StartPageSection {
                 .toList();
         Map<Long, List<Holding>> held =
                 holdings.of(meant.stream().map(Person::id).toList(), today);
+        LocalDate urgentTo = urgentTo(today);
         List<Link> links = meant.stream()
                 .sorted(Comparator.comparing(person -> soonest(held.getOrDefault(person.id(), List.of()))))
-                .flatMap(person -> link(person, held.getOrDefault(person.id(), List.of())).stream())
+                .flatMap(person -> link(person, held.getOrDefault(person.id(), List.of()), urgentTo).stream())
                 .toList();
         List<Link> shown = new ArrayList<>(links.subList(0, Math.min(SHOWN, links.size())));
         if (links.size() > SHOWN) {
@@ -111,24 +124,35 @@ class KnowledgeDue implements StartPageSection {
     }
 
     private Link more(String code, Object arg) {
-        return new Link("/knowledge", messages.getMessage(code, new Object[] {arg}, Locale.UK), "");
+        return new Link("/knowledge", message(code, arg), "");
     }
 
-    private Optional<Link> link(Person person, List<Holding> holdings) {
+    /** Returns the last day of what is urgent by the policy. */
+    private LocalDate urgentTo(LocalDate today) {
+        return today.plusDays(policies.on(today).upkeep().urgentDays());
+    }
+
+    private Optional<Link> link(Person person, List<Holding> holdings, LocalDate urgentTo) {
         String due = holdings.stream()
                 .filter(holding -> holding.state() == Holding.State.DUE || holding.state() == Holding.State.LAPSED)
-                .map(this::said)
+                .map(holding -> said(holding, urgentTo))
                 .collect(Collectors.joining("; "));
         return due.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Link("/knowledge/" + person.staffNumber(), person.name(), due));
     }
 
-    private String said(Holding holding) {
-        String state = messages.getMessage("competence.state." + holding.state(), null, Locale.UK);
+    private String said(Holding holding, LocalDate urgentTo) {
+        boolean urgent = holding.state() == Holding.State.DUE
+                && holding.lasts().filter(last -> !last.isAfter(urgentTo)).isPresent();
+        String state = message(urgent ? "competence.start.due-urgent" : "competence.state." + holding.state());
         String until = holding.lasts()
-                .map(last -> messages.getMessage("competence.permit.until", new Object[] {last}, Locale.UK))
+                .map(last -> message("competence.permit.until", last))
                 .orElse("");
         return (holding.subject().code() + " " + state + " " + until).strip();
+    }
+
+    private String message(String code, Object... args) {
+        return messages.getMessage(code, args, Locale.UK);
     }
 }

@@ -62,6 +62,7 @@ class PolicyController {
             @Nullable String classes,
             @Nullable String assessment,
             @Nullable String warn,
+            @Nullable String urgent,
             @Nullable List<Kind> keepsAlive,
             @Nullable String verifies,
             @Nullable String licence,
@@ -139,7 +140,11 @@ class PolicyController {
                                 number(given(form.off())),
                                 number(given(form.longRest())))),
                 new KnowledgePolicy.Upkeep(
-                        whole(form.anew()), form.proving() != null, whole(form.holders()), form.easyGrades() != null),
+                        whole(form.anew()),
+                        form.proving() != null,
+                        whole(form.holders()),
+                        form.easyGrades() != null,
+                        whole(given(form.urgent()))),
                 regime,
                 "",
                 "");

@@ -16,6 +16,8 @@ import java.util.Set;
 import org.crosshead.competence.Holding;
 import org.crosshead.competence.Holding.State;
 import org.crosshead.competence.Holdings;
+import org.crosshead.competence.KnowledgePolicies;
+import org.crosshead.competence.KnowledgePolicy;
 import org.crosshead.competence.Subject;
 import org.crosshead.crew.People;
 import org.crosshead.crew.Person;
@@ -62,8 +64,11 @@ class KnowledgeDueTests {
                         5L, List.of(holding(State.DUE, TODAY.plusDays(1)))));
         StaticMessageSource messages = new StaticMessageSource();
         messages.setUseCodeAsDefaultMessage(true);
+        KnowledgePolicies policies = mock(KnowledgePolicies.class);
+        when(policies.on(TODAY)).thenReturn(policy());
         KnowledgeDue due = new KnowledgeDue(
                 holdings,
+                policies,
                 people,
                 messages,
                 Clock.fixed(Instant.parse("2030-05-06T06:00:00Z"), ZoneOffset.UTC),
@@ -71,5 +76,16 @@ class KnowledgeDueTests {
         assertThat(due.links(new CurrentActor.Actor(1L, null, "Manager", Set.of("MANAGER"))))
                 .extracting(StartPageSection.Link::text)
                 .containsExactly("Driver 3", "Driver 2", "Driver 1");
+        assertThat(due.links(new CurrentActor.Actor(1L, null, "Manager", Set.of("MANAGER")))
+                        .get(0)
+                        .detail())
+                .as("forty days are due, three are urgent")
+                .isEqualTo(
+                        "S1 competence.state.DUE competence.permit.until; S1 competence.start.due-urgent competence.permit.until");
+    }
+
+    private static KnowledgePolicy policy() {
+        return new KnowledgePolicy(
+                1, TODAY, Map.of(), 12, 24, 60, Set.of(), false, KnowledgePolicy.Regime.SEPARATE_LINE, "A", "B");
     }
 }
