@@ -11,6 +11,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.stream.Collectors;
 import org.crosshead.competence.ActRefusedException;
+import org.crosshead.competence.Subject;
 import org.crosshead.competence.learning.LearningBookings;
 import org.crosshead.competence.learning.LearningPlans;
 import org.crosshead.competence.refresh.RefreshProblem.Need;
@@ -174,7 +175,7 @@ public class RefreshPlans {
     }
 
     /**
-     * Puts the turns of the latest plan to people as proposals; who begins anew with what too few hold gets a plan.
+     * Puts the turns of the latest plan to people as proposals.
      *
      * @return how many are new
      * @throws ActRefusedException if there is no plan
@@ -189,15 +190,18 @@ public class RefreshPlans {
         int made = 0;
         for (int index : result.plan().chosen()) {
             Option option = result.problem().options().get(index);
-            option.needs().stream()
+            List<Subject> begins = option.needs().stream()
                     .map(result.problem().needs()::get)
                     .filter(need -> need.aim() == RefreshProblem.Aim.COVER)
-                    .forEach(need -> learning.begin(need.personId(), need.subject()));
+                    .map(Need::subject)
+                    .distinct()
+                    .toList();
             String subjects = option.needs().stream()
                     .map(need -> result.problem().needs().get(need).subject().code())
                     .distinct()
                     .collect(Collectors.joining(", "));
-            if (store.insert(option, subjects, clock.instant(), actor.get().name())) {
+            if (store.insert(
+                    option, subjects, begins, clock.instant(), actor.get().name())) {
                 journal.write("refresh.proposed", "person", option.personId(), subjects);
                 made++;
             }
@@ -216,9 +220,10 @@ public class RefreshPlans {
     }
 
     /**
-     * Takes a person's own answer; whoever learns something on the train is booked on it under its driver.
+     * Takes a person's own answer, once. Who takes a turn on which they begin with something gets a plan of learning; whoever learns something on
+     * the train is booked on it under its driver.
      *
-     * @throws ActRefusedException if it was not proposed to whoever answers
+     * @throws ActRefusedException if it was not proposed to whoever answers, or is answered already
      */
     @Transactional
     public void answer(long id, boolean yes) {
@@ -227,7 +232,10 @@ public class RefreshPlans {
         if (yes && personId != null) {
             store.of(personId).stream()
                     .filter(one -> one.id() == id && one.state() == Proposal.State.PROPOSED)
-                    .forEach(one -> bookings.takeUp(one.trainId(), personId, one.teacherId()));
+                    .forEach(one -> {
+                        one.begins().forEach(subject -> learning.begin(personId, subject));
+                        bookings.takeUp(one.trainId(), personId, one.teacherId());
+                    });
         }
         if (personId == null || !store.answer(id, personId, state)) {
             throw new ActRefusedException("not-theirs");

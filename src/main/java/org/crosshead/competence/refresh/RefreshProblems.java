@@ -39,6 +39,7 @@ class RefreshProblems {
     private static final int WEEK_DAYS = 7;
 
     private final ComingTurns coming;
+    private final ProposalStore proposals;
     private final Knowledge knowledge;
     private final Holdings holdings;
     private final KnowledgePolicies policies;
@@ -48,6 +49,7 @@ class RefreshProblems {
 
     RefreshProblems(
             ComingTurns coming,
+            ProposalStore proposals,
             Knowledge knowledge,
             Holdings holdings,
             KnowledgePolicies policies,
@@ -55,6 +57,7 @@ class RefreshProblems {
             LearningPlans learning,
             LearningTurns turns) {
         this.coming = coming;
+        this.proposals = proposals;
         this.knowledge = knowledge;
         this.holdings = holdings;
         this.policies = policies;
@@ -151,6 +154,10 @@ class RefreshProblems {
                         .distinct()
                         .toList(),
                 policies.on(today).upkeep().holdersLeast());
+        List<Proposal> declined = proposals.all().stream()
+                .filter(one -> one.state() == Proposal.State.DECLINED)
+                .filter(one -> !one.day().isBefore(today))
+                .toList();
         return cover.plan(
                 new ThinCover.Teaching() {
                     @Override
@@ -165,8 +172,12 @@ class RefreshProblems {
 
                     @Override
                     public boolean suits(long personId, Subject subject) {
-                        return running.stream()
-                                .anyMatch(turn -> turn.teaches(subject, personId) && diaries.suits(personId, turn));
+                        return declined.stream()
+                                        .noneMatch(one -> one.personId() == personId
+                                                && one.begins().contains(subject))
+                                && running.stream()
+                                        .anyMatch(turn ->
+                                                turn.teaches(subject, personId) && diaries.suits(personId, turn));
                     }
 
                     /** Where nothing is laid down, one trip. */

@@ -88,7 +88,7 @@ record ThinCover(
         /** Says whether a train of the coming weeks runs over it whose driver holds it. */
         boolean isRun(Subject subject);
 
-        /** Says whether any of those trains suits somebody's hours. */
+        /** Says whether any of those trains suits somebody's hours, and they have not left a turn on which they would begin with it. */
         boolean suits(long personId, Subject subject);
 
         int trips(long personId, Subject subject);

@@ -62,6 +62,9 @@ class RefreshPlansOnDemonstrationTests {
     private Knowledge knowledge;
 
     @Autowired
+    private ProposalStore store;
+
+    @Autowired
     private Trains trains;
 
     @Autowired
@@ -204,6 +207,60 @@ class RefreshPlansOnDemonstrationTests {
         assertThat(problems.of(today, Group.EVERYBODY, coming()).problem().needs())
                 .anyMatch(need -> need.personId() == lapsed && need.aim() == Aim.TRIPS);
         jdbc.sql("update knowledge_policy set holders_least = 2").update();
+    }
+
+    /** Nobody begins before they have taken a turn; who leaves it is not asked again, and an answer is given once. */
+    @Test
+    void planOfLearningBeginsWhenATurnIsTakenAndNotWhenItIsProposed() {
+        long other = people.byStaffNumber("F-03").orElseThrow().id();
+        Subject bank = new Subject(Subject.Kind.SECTION, "CM-DN");
+        LocalDate day = today.plusDays(12);
+        long train = trains.find("1A40", day).orElseThrow().id();
+        long teacher = people.byStaffNumber("D-05").orElseThrow().id();
+        for (long who : List.of(other, person)) {
+            store.insert(
+                    new RefreshProblem.Option(who, train, day, clock.instant(), clock.instant(), teacher, List.of()),
+                    "CM-DN",
+                    List.of(bank),
+                    clock.instant(),
+                    "a test");
+        }
+        assertThat(learns(other, bank)).isFalse();
+        Proposal proposal = of(other);
+        assertThat(proposal.begins()).containsExactly(bank);
+        as(other, () -> plans.answer(proposal.id(), true));
+        assertThat(learns(other, bank)).as("taken").isTrue();
+        as(
+                other,
+                () -> assertThatThrownBy(() -> plans.answer(proposal.id(), false))
+                        .isInstanceOf(ActRefusedException.class));
+        jdbc.sql("update knowledge_policy set holders_least = 12").update();
+        assertThat(asked(bank)).as("too few hold it").contains(person);
+        Proposal left = of(person);
+        as(person, () -> plans.answer(left.id(), false));
+        assertThat(asked(bank)).isNotEmpty().doesNotContain(person);
+        jdbc.sql("update knowledge_policy set holders_least = 2").update();
+        assertThat(learns(person, bank)).as("left").isFalse();
+    }
+
+    private List<Long> asked(Subject subject) {
+        return problems.of(today, Group.EVERYBODY, coming()).problem().needs().stream()
+                .filter(need -> need.aim() == Aim.COVER && need.subject().equals(subject))
+                .map(RefreshProblem.Need::personId)
+                .toList();
+    }
+
+    private Proposal of(long personId) {
+        return store.of(personId).stream()
+                .filter(one -> one.subjects().equals("CM-DN"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private boolean learns(long personId, Subject subject) {
+        return learning.visible(true).stream()
+                .anyMatch(one -> one.plan().personId() == personId
+                        && one.plan().subject().equals(subject));
     }
 
     private List<RefreshProblem.Need> covers(long personId) {
