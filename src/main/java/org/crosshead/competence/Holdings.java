@@ -141,10 +141,16 @@ public class Holdings {
     /**
      * Returns what is held of some subjects: of a crew with what it rests on, of everybody else only who holds it.
      *
+     * @param present who holds any post that day; nobody else counts as a holder
      * @param knownAt the moment at which it was known so of the crew
      */
     List<PermitRules.Held> held(
-            Set<Subject> of, Set<Long> crew, KnowledgePolicy policy, LocalDate day, Instant knownAt) {
+            Set<Subject> of,
+            Set<Long> crew,
+            Set<Long> present,
+            KnowledgePolicy policy,
+            LocalDate day,
+            Instant knownAt) {
         List<Subject> subjects = of.stream().sorted().toList();
         Function<Subject, HoldingRules.Terms> terms = terms(policy, laidDown.book(subjects));
         Map<Subject, List<StandingStore.Row>> rows =
@@ -166,6 +172,7 @@ public class Holdings {
                             .filter(row ->
                                     holding(row, terms.apply(subject), day).counts())
                             .map(StandingStore.Row::personId)
+                            .filter(present::contains)
                             .sorted()
                             .toList()));
         }

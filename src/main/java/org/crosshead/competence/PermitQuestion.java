@@ -119,7 +119,7 @@ class PermitQuestion {
                 store.declined(train.id()),
                 Stream.concat(crew.withoutPost(content, day).stream(), bars(train, crew, policy.hours()).stream())
                         .toList(),
-                holdings.held(subjects, crew.ids(), policy, day, clock.instant()),
+                holdings.held(subjects, crew.ids(), people.present(day), policy, day, clock.instant()),
                 detours,
                 policy.regime().piloting());
     }

@@ -186,9 +186,7 @@ final class PermitRules {
 
     static Permit decide(Asked asked) {
         List<Line> lines = new ArrayList<>();
-        for (Needs needs : asked.crew()) {
-            needs.duties().forEach(duty -> lines.add(line(needs.personId(), duty, asked)));
-        }
+        asked.crew().forEach(needs -> lines.addAll(lines(needs, asked)));
         Answer worst = Stream.of(
                         lines.stream().map(Line::answer),
                         asked.gaps().stream().map(gap -> Answer.REFERRED),
@@ -233,6 +231,23 @@ final class PermitRules {
                         .thenComparing(Candidate::personId))
                 .limit(CANDIDATES)
                 .toList();
+    }
+
+    /**
+     * Decides what is asked of one person. An exemption lifts one section at most: what is short and easy in each of several is neither over
+     * all of them.
+     */
+    private static List<Line> lines(Needs needs, Asked asked) {
+        List<Line> lines = needs.duties().stream()
+                .map(duty -> line(needs.personId(), duty, asked))
+                .toList();
+        long exempt =
+                lines.stream().filter(line -> line.answer() == Answer.EXEMPT).count();
+        return exempt <= 1
+                ? lines
+                : needs.duties().stream()
+                        .map(duty -> withoutExemption(needs.personId(), duty, asked))
+                        .toList();
     }
 
     /** Decides one question; where nobody goes along, an exemption of the policy lifts that it is not held. */

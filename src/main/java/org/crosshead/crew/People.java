@@ -41,6 +41,12 @@ public class People {
         return store.find(id);
     }
 
+    /** Returns the ids of those who hold any post on a day: who has left is none of them. */
+    @Transactional(readOnly = true)
+    public Set<Long> present(LocalDate day) {
+        return Set.copyOf(store.holdingAny(day));
+    }
+
     /** Returns the ids of those who hold a post on a day. */
     @Transactional(readOnly = true)
     public List<Long> holding(Post post, LocalDate day) {

@@ -59,6 +59,14 @@ class PersonStore {
                 .toList();
     }
 
+    List<Long> holdingAny(LocalDate day) {
+        return jdbc.sql("select distinct person_id from person_post where first_day <= ?"
+                        + " and (last_day is null or last_day >= ?)")
+                .params(day, day)
+                .query(Long.class)
+                .list();
+    }
+
     List<Long> holding(Post post, LocalDate day) {
         return jdbc.sql("select distinct person_id from person_post where post = ? and first_day <= ?"
                         + " and (last_day is null or last_day >= ?) order by person_id")

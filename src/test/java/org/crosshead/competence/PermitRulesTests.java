@@ -414,6 +414,37 @@ class PermitRulesTests {
         }
     }
 
+    /** Two stretches of a mile are one of two miles to whoever holds neither. */
+    @Test
+    void exemptionLiftsOneSectionAtMost() {
+        holds(ARKWELL, HV1, State.HELD);
+        holds(ARKWELL, HV3, State.HELD);
+        List<PermitRules.Duty> both = Stream.of(HV1, HV3)
+                .map(road -> new PermitRules.Duty(road, Set.of(), null, Exemption.EASY_GRADES))
+                .toList();
+        assertThat(exempted(both)).containsExactly(Answer.REFUSED, Answer.REFUSED);
+        holds(INA, HV3, State.HELD);
+        assertThat(exempted(both)).containsExactly(Answer.EXEMPT, Answer.ALLOWED);
+    }
+
+    private List<Answer> exempted(List<PermitRules.Duty> duties) {
+        return PermitRules.decide(new PermitRules.Asked(
+                        DAY,
+                        1,
+                        List.of(new PermitRules.Needs(INA, duties, List.of())),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        held(),
+                        List.of(),
+                        Piloting.NOT_OF_THE_CREW))
+                .lines()
+                .stream()
+                .map(Permit.Line::answer)
+                .toList();
+    }
+
     @Test
     void whoIsConductedIsSaidToBeThoughTheExemptionWouldDo() {
         holds(INA, HV1, State.LAPSED);

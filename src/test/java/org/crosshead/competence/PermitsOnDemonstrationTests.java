@@ -532,6 +532,25 @@ class PermitsOnDemonstrationTests {
         assertThat(decisions.latest(excursion).orElseThrow().permit().bars()).isEmpty();
     }
 
+    /** Who has left is named to nobody as a conductor driver, and holds no road for the railway. */
+    @Test
+    void whoHasLeftConductsNobody() {
+        assertThat(lacking().conductors()).containsExactly(person("D-05"), person("I-01"));
+        Person left = people.byStaffNumber("D-05").orElseThrow();
+        asManager(() -> people.enter(new PersonDraft(
+                "D-05",
+                left.name(),
+                List.of(new PostHeld(Post.DRIVER, today().minusDays(400), today().minusDays(1))))));
+        assertThat(lacking().conductors()).containsExactly(person("I-01"));
+    }
+
+    private Permit.Line lacking() {
+        return permits.of(train("4F12")).lines().stream()
+                .filter(line -> line.answer() == Answer.REFUSED)
+                .findFirst()
+                .orElseThrow();
+    }
+
     /** Whoever entered something is not asked to approve it. */
     @Test
     void startPageTellsWhatWaitsForASecondPerson() {

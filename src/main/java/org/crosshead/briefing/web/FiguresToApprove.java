@@ -40,6 +40,7 @@ class FiguresToApprove implements StartPageSection {
     @Override
     public List<Link> links(Actor actor) {
         return policies.proposed().stream()
+                .filter(one -> !one.enteredBy().equals(actor.name()))
                 .map(one -> new Link(
                         "/policy-figures",
                         one.figure().key(),

@@ -12,6 +12,7 @@ import org.crosshead.competence.Diversions;
 import org.crosshead.competence.Permit;
 import org.crosshead.competence.Permits;
 import org.crosshead.competence.Subject;
+import org.crosshead.competence.learning.GoInstead;
 import org.crosshead.crew.People;
 import org.crosshead.platform.CurrentActor;
 import org.crosshead.platform.NotFoundException;

@@ -1,4 +1,4 @@
-package org.crosshead.competence.web;
+package org.crosshead.competence.learning;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.crosshead.competence.Permit;
-import org.crosshead.competence.learning.LearningPlans;
 import org.crosshead.competence.learning.LearningPlans.Ahead;
 import org.crosshead.competence.learning.LearningPlans.Step;
 import org.springframework.stereotype.Component;
@@ -57,7 +56,8 @@ public class GoInstead {
         }
     }
 
-    List<Row> of(Permit permit) {
+    /** Returns at most five for each place, those who need least first. */
+    public List<Row> of(Permit permit) {
         Map<Long, List<Row>> byPlace = new LinkedHashMap<>();
         permit.instead()
                 .forEach(one -> byPlace.computeIfAbsent(one.insteadOf(), key -> new ArrayList<>())
